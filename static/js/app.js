@@ -1,0 +1,1 @@
+// Conveniences only: every page works without this file.

@@ -1,0 +1,63 @@
+package views
+
+// ShopSheet is the batches of an episode and what to buy for them.
+type ShopSheet struct {
+	Page
+	EpisodeFrame
+	Batches []BatchRow
+	Total   string // "3 makes, 48 knots"
+	Form    Form   // add a batch, or change one
+	List    ShopList
+}
+
+// BatchRow is one planned make, or several alike.
+type BatchRow struct {
+	Makes        string // "2 ×"
+	Kind         string // "swap-out"
+	Note         string
+	EditPath     string
+	DeleteAction string
+}
+
+// ShopList is what to buy by aisle. Each item's tick posts to TickAction:
+// item (its Key) and ticked, "yes" or "no", the state wanted, so that sending
+// it twice does no harm.
+type ShopList struct {
+	TickAction string
+	Left       string // "12 of 20 still to get"
+	Aisles     []AisleBlock
+	Questions  []OpenLink // lines that could not be put on the list
+	Empty      string     // what to do when there is nothing; "" if there is
+}
+
+// AisleBlock is one aisle's items.
+type AisleBlock struct {
+	Name  string
+	Items []ShopItem
+}
+
+// ShopItem is one food to buy.
+type ShopItem struct {
+	Key      string
+	Measure  string // "960 g"
+	Food     string
+	Small    string // the other measure: "2 lb 2 oz"
+	Detail   string // what it is for: "shoot 320 g · swap-out 640 g"
+	Question string
+	Ticked   bool
+}
+
+// ShoppingPage is the list across coming episodes.
+type ShoppingPage struct {
+	Page
+	Covers []EpisodeRow // the episodes it is for
+	List   ShopList
+}
+
+// wanted is the state a press asks for.
+func (i ShopItem) wanted() string {
+	if i.Ticked {
+		return "no"
+	}
+	return "yes"
+}
