@@ -1,0 +1,149 @@
+package script
+
+import (
+	"cmp"
+	"errors"
+	"slices"
+	"strings"
+	"time"
+
+	"benchproof/kitchen/fault"
+)
+
+// Cue is one caption: words and the time they stand on the picture.
+type Cue struct {
+	ID    string        // its identifier or number as written; "" if none
+	Start time.Duration // from the start of the video
+	End   time.Duration // after Start; the words are gone at End
+	Text  string        // the words without any mark-up, lines parted by \n
+	Line  int           // the line of its times in the text, from 1
+}
+
+// Words lists the cue's words by the rules of WordsOf.
+func (c Cue) Words() []string { return WordsOf(c.Text) }
+
+// CaptionFormat is how captions are written.
+type CaptionFormat string
+
+// The formats ReadCaptions knows.
+const (
+	WebVTT CaptionFormat = "WebVTT"
+	SRT    CaptionFormat = "SRT"
+)
+
+// Captions are a cut's captions in the order of their start times; cues may
+// overlap. The zero value is no captions.
+type Captions struct {
+	Format CaptionFormat
+	Cues   []Cue
+}
+
+// End is when the last cue to go is gone; 0 without cues.
+func (c Captions) End() time.Duration {
+	var end time.Duration
+	for _, cue := range c.Cues {
+		end = max(end, cue.End)
+	}
+	return end
+}
+
+// maxCaptionFaults is how many faults ReadCaptions lists: a text in some other
+// format would have one a line.
+const maxCaptionFaults = 10
+
+// ReadCaptions reads captions written as WebVTT (W3C WebVTT, sections 4.1 and
+// 6.1) or as SRT, which has no specification: numbered blocks with
+// hh:mm:ss,mmm times. A byte-order mark and any line ends are fine. Empty text
+// gives no captions and no error.
+//
+// What cannot be read is an error of kind fault.Invalid, field "captions", that
+// names the line; errors.Join holds them when there are several. The cues that
+// could be read come back all the same.
+func ReadCaptions(text string) (Captions, error) {
+	lines := captionLines(text)
+	var (
+		captions Captions
+		faults   []error
+	)
+	switch {
+	case strings.TrimSpace(strings.Join(lines, "")) == "":
+		return Captions{}, nil
+	case isVTTSignature(lines[0]):
+		captions.Format = WebVTT
+		captions.Cues, faults = readVTT(lines)
+	case slices.ContainsFunc(lines, hasArrow):
+		captions.Format = SRT
+		captions.Cues, faults = readSRT(lines)
+	default:
+		return Captions{}, fault.Invalidf("captions",
+			"These are no captions: there is neither “WEBVTT” on the first line nor a line of times such as 00:00:01,000 --> 00:00:03,000.")
+	}
+	slices.SortStableFunc(captions.Cues, func(a, b Cue) int { return cmp.Compare(a.Start, b.Start) })
+	if len(faults) > maxCaptionFaults {
+		more := len(faults) - maxCaptionFaults
+		faults = append(faults[:maxCaptionFaults:maxCaptionFaults], fault.Invalidf("captions", "… and %d more lines like these.", more))
+	}
+	return captions, errors.Join(faults...)
+}
+
+// captionLines splits text at CR LF, LF or CR, without the byte-order mark and
+// with U+0000 and broken bytes replaced, as the WebVTT parser asks (section 6.1).
+func captionLines(text string) []string {
+	text = strings.TrimPrefix(text, "\ufeff")
+	text = strings.ToValidUTF8(text, "\ufffd")
+	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\x00", "\ufffd").Replace(text)
+	return strings.Split(text, "\n")
+}
+
+func hasArrow(line string) bool { return strings.Contains(line, "-->") }
+
+// cueFault says what is wrong with the line of the given index.
+func cueFault(index int, format string, args ...any) error {
+	return fault.Invalidf("captions", "Line %d: "+format, append([]any{index + 1}, args...)...)
+}
+
+// timeReader reads one time; ok is false for anything else.
+type timeReader func(s string) (t time.Duration, ok bool)
+
+// cueTimes reads the line of times "start --> end settings"; example shows the
+// person how a time is written.
+func cueTimes(line string, index int, read timeReader, example string) (start, end time.Duration, err error) {
+	left, right, _ := strings.Cut(line, "-->")
+	left = strings.TrimSpace(left)
+	start, ok := read(left)
+	if !ok {
+		return 0, 0, cueFault(index, "“%s” is no start time; write it as %s.", left, example)
+	}
+	right, _, _ = strings.Cut(strings.ReplaceAll(strings.TrimSpace(right), "\t", " "), " ")
+	end, ok = read(right)
+	if !ok {
+		return 0, 0, cueFault(index, "“%s” is no end time; write it as %s.", right, example)
+	}
+	if end <= start {
+		return 0, 0, cueFault(index, "the caption ends at %s, which is not after its start at %s.", right, left)
+	}
+	return start, end, nil
+}
+
+// clockTime puts the parts of a time together; ok is false if one is not a run
+// of digits or out of range.
+func clockTime(hours, minutes, seconds, thousandths string) (t time.Duration, ok bool) {
+	if len(minutes) != 2 || len(seconds) != 2 || len(thousandths) != 3 || len(hours) > 4 {
+		return 0, false
+	}
+	values := make([]time.Duration, 0, 4)
+	for _, part := range []string{hours, minutes, seconds, thousandths} {
+		var n time.Duration
+		for _, c := range part {
+			if c < '0' || c > '9' {
+				return 0, false
+			}
+			n = n*10 + time.Duration(c-'0')
+		}
+		values = append(values, n)
+	}
+	if values[1] > 59 || values[2] > 59 {
+		return 0, false
+	}
+	return values[0]*time.Hour + values[1]*time.Minute + values[2]*time.Second + values[3]*time.Millisecond, true
+}

@@ -1,0 +1,157 @@
+package script
+
+import (
+	"html"
+	"strings"
+	"time"
+)
+
+// isVTTSignature tells whether line begins a WebVTT file: "WEBVTT", alone or
+// followed by a space or tab and anything. W3C WebVTT, section 4.1.
+func isVTTSignature(line string) bool {
+	rest, found := strings.CutPrefix(line, "WEBVTT")
+	return found && (rest == "" || rest[0] == ' ' || rest[0] == '\t')
+}
+
+// readVTT reads the blocks of a WebVTT file, whose first line is its signature.
+func readVTT(lines []string) (cues []Cue, faults []error) {
+	at := 1
+	for at < len(lines) && lines[at] != "" && !hasArrow(lines[at]) {
+		at++ // header lines that later versions may define
+	}
+	seenCue := false
+	var latest time.Duration
+	for at < len(lines) {
+		if lines[at] == "" {
+			at++
+			continue
+		}
+		block := vttBlock(lines, at)
+		switch {
+		case block.times < 0 && !block.isAside(lines, seenCue):
+			faults = append(faults, cueFault(at, "“%s” stands without times above it; captions need a line such as 00:01.000 --> 00:03.000.", excerpt(lines[at])))
+		case block.times >= 0:
+			cue, err := vttCue(lines, block)
+			if err == nil && cue.Start < latest {
+				err = cueFault(block.times, "the caption starts before the one above it; in WebVTT starts never go back.")
+			}
+			if err != nil {
+				faults = append(faults, err)
+			} else {
+				latest = cue.Start
+				cues = append(cues, cue)
+			}
+			seenCue = true
+		}
+		at = block.end
+	}
+	return cues, faults
+}
+
+// block is a run of lines up to a blank one, as indexes into the file's lines.
+type block struct {
+	start, end int // end is excluded
+	times      int // the line with the arrow; −1 if none
+}
+
+// vttBlock finds the block that begins at start. A cue's times stand on its
+// first line or, below an identifier, on its second; a later arrow begins a
+// block of its own. W3C WebVTT, section 6.1, "collect a WebVTT block".
+func vttBlock(lines []string, start int) block {
+	b := block{start: start, times: -1}
+	for at := start; at < len(lines) && lines[at] != ""; at++ {
+		if hasArrow(lines[at]) {
+			if at > start+1 || b.times >= 0 {
+				b.end = at
+				return b
+			}
+			b.times = at
+		}
+		b.end = at + 1
+	}
+	return b
+}
+
+// isAside tells whether a block without times is one the standard knows:
+// NOTE anywhere, STYLE and REGION before the first cue.
+func (b block) isAside(lines []string, seenCue bool) bool {
+	first := lines[b.start]
+	name, rest := first, ""
+	if i := strings.IndexAny(first, " \t"); i >= 0 {
+		name, rest = first[:i], strings.TrimSpace(first[i:])
+	}
+	switch name {
+	case "NOTE":
+		return true
+	case "STYLE", "REGION":
+		return !seenCue && rest == ""
+	}
+	return false
+}
+
+func vttCue(lines []string, b block) (Cue, error) {
+	start, end, err := cueTimes(lines[b.times], b.times, vttTime, "00:01.000")
+	if err != nil {
+		return Cue{}, err
+	}
+	cue := Cue{Start: start, End: end, Line: b.times + 1}
+	if b.times > b.start {
+		cue.ID = lines[b.start]
+	}
+	cue.Text = vttText(strings.Join(lines[b.times+1:b.end], "\n"))
+	return cue, nil
+}
+
+// vttTime reads [hh…:]mm:ss.ttt: hours of two digits or more, minutes and
+// seconds of two, a full stop and three. W3C WebVTT, section 4.1.
+func vttTime(s string) (time.Duration, bool) {
+	whole, thousandths, found := strings.Cut(s, ".")
+	parts := strings.Split(whole, ":")
+	switch {
+	case !found:
+		return 0, false
+	case len(parts) == 2:
+		return clockTime("", parts[0], parts[1], thousandths)
+	case len(parts) == 3 && len(parts[0]) >= 2:
+		return clockTime(parts[0], parts[1], parts[2], thousandths)
+	}
+	return 0, false
+}
+
+// vttText takes the tags out of a cue's text and resolves its character
+// references. A tag left open runs to the end of the text, as the standard's
+// tokenizer has it (section 6.4).
+func vttText(text string) string {
+	var b strings.Builder
+	for text != "" {
+		before, tag, found := strings.Cut(text, "<")
+		b.WriteString(before)
+		if !found {
+			break
+		}
+		_, text, _ = strings.Cut(tag, ">")
+	}
+	return tidyText(html.UnescapeString(b.String()))
+}
+
+// tidyText drops the marks that only steer the direction of writing, blanks at
+// the ends of lines, and empty lines.
+func tidyText(text string) string {
+	text = strings.NewReplacer("\u200e", "", "\u200f", "").Replace(text)
+	var kept []string
+	for line := range strings.SplitSeq(text, "\n") {
+		if line = strings.TrimSpace(line); line != "" {
+			kept = append(kept, line)
+		}
+	}
+	return strings.Join(kept, "\n")
+}
+
+// excerpt is the beginning of a line, short enough to stand in a sentence.
+func excerpt(line string) string {
+	runes := []rune(strings.TrimSpace(line))
+	if len(runes) > 30 {
+		return string(runes[:29]) + "…"
+	}
+	return string(runes)
+}
