@@ -10,10 +10,39 @@ type Recipe struct {
 	System     measure.System // what the text itself states; "" if nothing
 	Intro      []string       // lines before the first ingredient that are no title, yield or heading
 	Components []Component
+	Equipment  []string // lines of an equipment section
 	Notes      []string // lines of a notes section
 	Credits    []string // "Adapted from …", "Inspired by …"
 	Unread     []Unread // lines that fit nowhere
+	Placed     []Place  // where each non-blank line of the text went, in its order
 }
+
+// Place says where one line of the text went.
+type Place struct {
+	Number    int    // the line's number in the text, from 1
+	Text      string // as written, outer blanks trimmed
+	In        Part   // what it was taken for
+	Component int    // index into Components, for component names, lines and steps; else −1
+	Of        int    // the number of the line that it continues; Number itself if it starts
+}
+
+// Part is what a line of the text can be.
+type Part string
+
+// The parts of a recipe's text.
+const (
+	InTitle     Part = "title"
+	InYield     Part = "yield"
+	InIntro     Part = "intro"
+	InHeading   Part = "heading"   // "Ingredients", "Method", a rule: kept in Placed only
+	InComponent Part = "component" // the heading that names a component
+	InLine      Part = "line"
+	InStep      Part = "step"
+	InNotes     Part = "notes"
+	InCredits   Part = "credits"
+	InEquipment Part = "equipment"
+	InUnread    Part = "unread"
+)
 
 // Unread is a line that found no place.
 type Unread struct {
@@ -31,9 +60,10 @@ type Yield struct {
 
 // Component is a part made on its own. The first may have no name.
 type Component struct {
-	Name  string
-	Lines []Line
-	Steps []Step
+	Name   string // "Pastry", however the heading put it
+	Number int    // the heading's line number in the text; 0 without a heading
+	Lines  []Line
+	Steps  []Step
 }
 
 // Line is one ingredient line.
@@ -79,6 +109,18 @@ type Step struct {
 	Station      string // one of Stations
 	Temperatures []measure.Heat
 	Cue          string // "until it springs back slowly", as written; "" if none
+	Reason       string // what to look at: an oven pair that disagrees; "" if all is well
+	Uses         []Use  // what the words name, in the order of the ingredients
+	Finishes     string // the name of the component that is done after this step; "" if none
+}
+
+// Use is one ingredient, or one whole component made before, that a step names.
+type Use struct {
+	Component int            // index into Components
+	Line      int            // index into its Lines; −1 for the component as made
+	Amount    measure.Amount // the part the step states: "100 g of the sugar"
+	HasAmount bool           // false: all of it, or the step does not say
+	Words     string         // the words that name it: "the remaining butter"
 }
 
 // Stations are what a step can occupy.

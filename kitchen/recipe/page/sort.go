@@ -1,0 +1,322 @@
+package page
+
+import (
+	"strings"
+	"unicode"
+
+	"benchproof/kitchen/recipe/method"
+)
+
+// place decides about row i, knowing what went before and looking ahead.
+func (s *sorter) place(i int) {
+	r := &s.rows[i]
+	switch {
+	case !hasWords(r.Text):
+		r.Role = Heading
+	case s.continues(i):
+	case s.isTitle(i):
+		r.Role, s.titled, s.at = Title, true, inIntro
+		r.Words = untitle(r.Words)
+	case isCredit(r.Words) || s.at <= inIntro && isByline(r.Words):
+		r.Role = Credit
+	case s.opens(i):
+	case s.isYield(i):
+		r.Role, s.yielded = Yield, true
+	case isAside(r.Words) && s.at != inIntro && s.at != atStart:
+		r.Role = Note
+	default:
+		s.placeBySection(i)
+	}
+}
+
+func (s *sorter) placeBySection(i int) {
+	r := &s.rows[i]
+	switch s.at {
+	case atStart, inIntro:
+		s.placeEarly(i)
+	case inIngredients:
+		s.placeIngredient(i)
+	case inMethod:
+		s.placeStep(i)
+	case inEquipment:
+		if s.startsList(i) {
+			s.placeIngredient(i)
+			return
+		}
+		r.Role = Equipment
+	case inCredits:
+		r.Role = Credit
+	default:
+		if s.startsList(i) {
+			s.placeIngredient(i)
+			return
+		}
+		r.Role = Note
+	}
+}
+
+// placeEarly sorts a row before any ingredient.
+func (s *sorter) placeEarly(i int) {
+	r := &s.rows[i]
+	s.at = inIntro
+	switch {
+	case s.heads(i):
+	case isIngredient(r):
+		s.placeIngredient(i)
+	case !s.listed && (r.Numbered || method.Begins(r.Words)):
+		s.placeStep(i)
+	default:
+		r.Role = Intro
+	}
+}
+
+func (s *sorter) placeIngredient(i int) {
+	r := &s.rows[i]
+	if s.at != inIngredients {
+		s.at, s.said = inIngredients, false
+	}
+	switch {
+	case s.heads(i):
+		return
+	case isInstruction(r), s.isRemark(i):
+		s.at, s.said = inMethod, false
+		s.placeStep(i)
+		return
+	}
+	if s.part < 0 {
+		s.part = s.add("", 0)
+	}
+	r.Role, r.Part = Ingredient, s.part
+	s.parts[s.part].lines++
+}
+
+func (s *sorter) placeStep(i int) {
+	r := &s.rows[i]
+	if s.at == inMethod && s.heads(i) {
+		return
+	}
+	if s.at != inMethod {
+		s.at, s.said = inMethod, false
+	}
+	if !s.said && !r.Numbered && isIngredient(r) && !isInstruction(r) && !strings.HasSuffix(r.Words, ".") && s.part >= 0 {
+		r.Role, r.Part = Ingredient, s.part
+		s.parts[s.part].lines++
+		return
+	}
+	if rest, ok := bareNumber(r.Words); ok {
+		r.Words, r.Numbered = rest, true
+	}
+	r.Role, r.Part = Step, s.stepPart()
+	s.parts[r.Part].steps++
+}
+
+// stepPart is the component that a step without a heading of its own belongs
+// to: the one in hand, unless ingredients of several stood together first.
+func (s *sorter) stepPart() int {
+	if s.part >= 0 && (s.parts[s.part].steps > 0 || s.parts[s.part].lines == 0) {
+		return s.part
+	}
+	groups, nameless := 0, -1
+	for i, p := range s.parts {
+		if p.steps > 0 && p.lines > 0 && i != s.part {
+			return s.part
+		}
+		if p.lines > 0 {
+			groups++
+		}
+		if p.Name == "" {
+			nameless = i
+		}
+	}
+	switch {
+	case groups == 1 && s.part >= 0:
+		return s.part
+	case nameless < 0:
+		nameless = s.add("", 0)
+	}
+	s.part = nameless
+	return nameless
+}
+
+func (s *sorter) add(name string, number int) int {
+	s.parts = append(s.parts, Part{Name: name, Number: number})
+	return len(s.parts) - 1
+}
+
+// opens takes a section heading: "Ingredients", "Method: Mix everything."
+func (s *sorter) opens(i int) bool {
+	r := &s.rows[i]
+	sec, about, rest, ok := sectionOf(r.Words)
+	if !ok || rest != "" && sec != inIngredients && sec != inMethod || sec == inCredits && rest == "" && r.Number == 0 {
+		return false
+	}
+	if sec == inMethod && rest == "" && !strings.HasSuffix(r.Words, ":") && unicode.IsLower(firstRune(r.Words)) && s.at == inIngredients && !s.listed {
+		return false
+	}
+	s.at, s.said = sec, true
+	switch {
+	case about != "":
+		s.enter(i, about)
+	case rest != "":
+		r.Words = rest
+		if sec == inIngredients {
+			s.placeIngredient(i)
+		} else {
+			s.placeStep(i)
+		}
+	case sec == inIngredients && !s.yielded && isYieldInBrackets(r.Words):
+		r.Role, s.yielded = Yield, true
+	default:
+		r.Role = Heading
+	}
+	return true
+}
+
+// enter makes row i the heading of a component.
+func (s *sorter) enter(i int, name string) {
+	r := &s.rows[i]
+	s.part = -1
+	if s.at == inMethod {
+		s.part = s.named(name)
+	} else {
+		for k, p := range s.parts {
+			if partKey(p.Name) == partKey(name) && p.lines == 0 {
+				s.part = k
+			}
+		}
+	}
+	if s.part < 0 {
+		s.part = s.add(name, r.Number)
+	}
+	r.Role, r.Part = Component, s.part
+}
+
+// heads tells whether row i is a component's heading, and enters it.
+func (s *sorter) heads(i int) bool {
+	r := &s.rows[i]
+	shape := shapeOf(*r, s.shouting)
+	if shape == plain {
+		return false
+	}
+	next := s.next(i)
+	if next == nil {
+		return false
+	}
+	lists := isIngredient(next) && !isInstruction(next) || next.bulleted && s.at != inMethod
+	tells := isInstruction(next) || next.Numbered && !lists
+	switch {
+	case s.at == inMethod && !lists:
+		if shape == certain || tells && (shape == likely || shape == maybe && r.blankBefore) {
+			s.enter(i, nameOf(r.Words))
+			return true
+		}
+		return false
+	case !lists && !tells && shape != certain:
+		return false
+	case shape == maybe && !r.blankBefore,
+		shape == likely && !lists && !tells:
+		return false
+	}
+	if shape == certain && s.at == inIngredients || lists || s.at == inIngredients && tells {
+		if tells && !lists && s.at == inIngredients {
+			s.at, s.said = inMethod, false
+		} else {
+			s.at = inIngredients
+		}
+		s.enter(i, nameOf(r.Words))
+		return true
+	}
+	return false
+}
+
+// next is the next row that has words, nil at the end.
+func (s *sorter) next(i int) *Row {
+	for k := i + 1; k < len(s.rows); k++ {
+		if hasWords(s.rows[k].Text) {
+			return &s.rows[k]
+		}
+	}
+	return nil
+}
+
+// startsList tells, inside notes or equipment, that ingredients begin again.
+func (s *sorter) startsList(i int) bool {
+	r := s.rows[i]
+	if s.at == inEquipment && r.blankBefore && startsMeasured(r.Words) && isUnitWord(firstFields(r.Words, 3)) {
+		return true
+	}
+	next := s.next(i)
+	return r.blankBefore && next != nil && shapeOf(r, s.shouting) == certain && isIngredient(next) && !isInstruction(next)
+}
+
+func hasWords(text string) bool {
+	return strings.ContainsFunc(text, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsNumber(r) })
+}
+
+func isIngredient(r *Row) bool {
+	return startsMeasured(r.Words) && !isLongSentence(r.Words) || endsMeasured(r.Words)
+}
+
+func isLongSentence(words string) bool {
+	return strings.HasSuffix(words, ".") && len(strings.Fields(words)) > 14
+}
+
+// isInstruction tells a step without knowing the section: it starts as an
+// instruction does and is numbered, or long, or ends in a full stop.
+func isInstruction(r *Row) bool {
+	words := r.Words
+	if rest, ok := bareNumber(words); ok {
+		return method.Begins(rest)
+	}
+	if startsMeasured(words) || !method.Begins(words) {
+		return false
+	}
+	return r.Numbered || len(words) > 60 || strings.HasSuffix(words, ".") || strings.HasSuffix(words, "!") ||
+		len(strings.Fields(words)) >= 5
+}
+
+// bareNumber takes a step's number that has no sign after it: "1 Preheat the
+// oven". The rest must begin as an instruction.
+func bareNumber(words string) (rest string, ok bool) {
+	n := 0
+	for n < len(words) && n < 2 && words[n] >= '0' && words[n] <= '9' {
+		n++
+	}
+	if n == 0 || n >= len(words) || !unicode.IsSpace(firstRune(words[n:])) {
+		return "", false
+	}
+	rest = trim(words[n:])
+	return rest, unicode.IsUpper(firstRune(rest)) && method.Begins(rest)
+}
+
+// isRemark tells a sentence after the ingredients that is no ingredient and no
+// instruction we know: the method has begun, unless more ingredients follow.
+func (s *sorter) isRemark(i int) bool {
+	r := s.rows[i]
+	if s.said || startsMeasured(r.Words) || endsMeasured(r.Words) {
+		return r.Numbered && method.Begins(r.Words)
+	}
+	if len(strings.Fields(r.Words)) <= 10 || !strings.HasSuffix(r.Words, ".") || !r.blankBefore {
+		return false
+	}
+	next := s.next(i)
+	return next == nil || !isIngredient(next)
+}
+
+// isYield allows one yield; in the method only as a short line of its own.
+func (s *sorter) isYield(i int) bool {
+	r := s.rows[i]
+	if s.yielded || r.Numbered || !isYield(r.Words) {
+		return false
+	}
+	return s.at != inMethod || len(strings.Fields(r.Words)) <= 6
+}
+
+func isYieldInBrackets(words string) bool {
+	_, rest, ok := strings.Cut(words, "(")
+	if !ok {
+		_, rest, ok = strings.Cut(words, " for ")
+		return ok && people(rest)
+	}
+	return isYield(strings.TrimSuffix(trim(rest), ")")) || strings.HasPrefix(rest, "for ") && people(rest[4:])
+}

@@ -1,0 +1,108 @@
+package page
+
+import (
+	"strings"
+	"unicode"
+)
+
+// isYield tells "Serves 4–6", "Makes about 16", "Yield: one 23 cm tart",
+// "For 4 people", alone or in a line of facts ("Prep 20 min | Serves 4").
+func isYield(words string) bool {
+	if len(words) > 140 {
+		return false
+	}
+	for _, clause := range strings.FieldsFunc(words, func(r rune) bool { return strings.ContainsRune("|•·;", r) }) {
+		if yieldClause(trim(clause)) {
+			return true
+		}
+	}
+	for _, clause := range strings.Split(words, ", ")[1:] {
+		if yieldClause(trim(clause)) {
+			return true
+		}
+	}
+	return false
+}
+
+func yieldClause(clause string) bool {
+	fields := firstFields(strings.ReplaceAll(clause, ":", " "), 8)
+	if len(fields) < 2 || len(clause) > 100 {
+		return false
+	}
+	first, rest := fields[0], fields[1:]
+	if first == "recipe" || first == "this" || first == "about" {
+		first, rest = rest[0], rest[1:]
+		if first == "recipe" && len(rest) > 0 {
+			first, rest = rest[0], rest[1:]
+		}
+	}
+	switch first {
+	case "serves", "makes", "make", "yield", "yields", "feeds", "gives", "servings", "serving", "portions", "quantity":
+		return hasCount(rest) && (first != "make" && first != "serving" || len(fields) <= 3)
+	case "enough":
+		return len(rest) > 1 && rest[0] == "for" && hasCount(rest[1:])
+	case "for":
+		return hasCount(rest[:1]) && hasPeople(rest[1:])
+	}
+	return len(fields) <= 4 && isNumeric(firstRune(first)) && (hasPeople(rest) || rest[len(rest)-1] == "portions")
+}
+
+func hasPeople(fields []string) bool {
+	for _, f := range fields {
+		switch strings.Trim(f, ".,)") {
+		case "people", "persons", "person", "servings", "serving", "portions", "guests", "adults":
+			return true
+		}
+	}
+	return false
+}
+
+// hasCount tells whether a number stands among the fields, in figures or words.
+func hasCount(fields []string) bool {
+	for i, f := range fields {
+		f = strings.TrimLeft(f, "(~≈")
+		if isNumeric(firstRune(f)) || numberWords[f] || i < 2 && (f == "a" || f == "an") && len(fields) <= 5 {
+			return true
+		}
+	}
+	return false
+}
+
+// isCredit tells lines that say where the recipe came from.
+func isCredit(words string) bool {
+	lower := strings.ToLower(words)
+	if len(lower) > 300 {
+		return false
+	}
+	for _, lead := range []string{"adapted from", "inspired by", "based on", "recipe by", "recipe from", "source:", "from:",
+		"credit:", "credits:", "by:", "original recipe", "author:", "after a recipe", "with thanks to", "thanks to",
+		"recipe adapted", "recipe inspired", "courtesy of", "slightly adapted", "loosely based", "loosely adapted",
+		"first published", "photo:", "photos:", "recipe courtesy", "freely after"} {
+		if strings.HasPrefix(lower, lead) {
+			return true
+		}
+	}
+	return !strings.ContainsFunc(lower, unicode.IsSpace) &&
+		(strings.HasPrefix(lower, "http://") || strings.HasPrefix(lower, "https://") || strings.HasPrefix(lower, "www."))
+}
+
+// isByline tells "by Ama Tollund" under the title.
+func isByline(words string) bool {
+	rest, ok := strings.CutPrefix(words, "by ")
+	if !ok {
+		rest, ok = strings.CutPrefix(words, "By ")
+	}
+	return ok && len(strings.Fields(rest)) <= 5 && unicode.IsUpper(firstRune(rest)) && !strings.HasSuffix(rest, ".")
+}
+
+// isAside tells a single note among other lines: "Tip: …", "Note: …", "NB …".
+func isAside(words string) bool {
+	lower := strings.ToLower(words)
+	for _, lead := range []string{"tip:", "note:", "notes:", "nb ", "nb:", "n.b.", "note that ", "cook's note:", "cook’s note:",
+		"variation:", "tips:", "storage:", "cook's tip:", "cook’s tip:", "warning:", "make ahead:", "to store:", "baker's note:"} {
+		if len(lower) > len(lead) && strings.HasPrefix(lower, lead) {
+			return true
+		}
+	}
+	return false
+}

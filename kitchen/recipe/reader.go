@@ -1,0 +1,100 @@
+package recipe
+
+import (
+	"strings"
+
+	"benchproof/kitchen/food"
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/page"
+)
+
+// Reader reads recipes. The zero Reader works: it knows no foods and no
+// corrections. A Reader is never changed by reading; many may read at once.
+type Reader struct {
+	Larder      *food.Larder          // names the foods; nil leaves every FoodID empty
+	Corrections map[string]Correction // by the line's text, outer blanks trimmed
+}
+
+// Correction is what a person said an ingredient line means. It replaces the
+// whole reading of that line.
+type Correction struct {
+	Amount      measure.Amount
+	HasAmount   bool
+	Food        string // the food's name
+	FoodID      string // the larder's food; "" leaves it to the name
+	Preparation string
+	Note        string
+	ToTaste     bool
+	Size        string
+}
+
+// Read reads a whole pasted text. It never fails: what it cannot read is kept
+// as written and marked. Every line that is not blank is in Recipe.Placed once.
+func (r Reader) Read(text string) Recipe {
+	var got Recipe
+	sorted := page.Sort(text)
+	for _, part := range sorted.Parts {
+		got.Components = append(got.Components, Component{Name: part.Name, Number: part.Number})
+	}
+	rows := sorted.Rows
+	for i := 0; i < len(rows); i++ {
+		first := i
+		words := rows[i].Words
+		for i+1 < len(rows) && rows[i+1].Of == rows[first].Number {
+			i++
+			words += " " + rows[i].Words
+		}
+		r.put(&got, rows[first], words)
+	}
+	for _, row := range rows {
+		got.Placed = append(got.Placed, Place{Number: row.Number, Text: row.Text, In: Part(row.Role), Component: row.Part, Of: row.Of})
+	}
+	r.finish(&got)
+	return got
+}
+
+// put places one row, with the words of those that continue it.
+func (r Reader) put(got *Recipe, row page.Row, words string) {
+	switch row.Role {
+	case page.Title:
+		got.Title = words
+	case page.Yield:
+		got.Yield = readYield(words)
+	case page.Intro:
+		got.Intro = append(got.Intro, words)
+	case page.Ingredient:
+		c := &got.Components[row.Part]
+		for _, line := range r.readLines(words) {
+			line.Number = row.Number
+			c.Lines = append(c.Lines, line)
+		}
+	case page.Step:
+		c := &got.Components[row.Part]
+		c.Steps = append(c.Steps, readSteps(row.Number, words)...)
+	case page.Note:
+		got.Notes = append(got.Notes, words)
+	case page.Credit:
+		got.Credits = append(got.Credits, words)
+	case page.Equipment:
+		got.Equipment = append(got.Equipment, words)
+	case page.Unread:
+		got.Unread = append(got.Unread, Unread{Number: row.Number, Text: row.Text,
+			Reason: "No ingredients and no method were found. Put each ingredient on a line of its own, its amount first."})
+	}
+}
+
+// readLines reads one ingredient row: nearly always one line.
+func (r Reader) readLines(words string) []Line { return []Line{r.ReadLine(words)} }
+
+// finish does what needs the whole recipe.
+func (r Reader) finish(*Recipe) {}
+
+func readYield(words string) Yield { return Yield{Text: words} }
+
+func readSteps(number int, words string) []Step { return []Step{{Number: number, Text: words}} }
+
+// ReadLine reads one ingredient line: "200 g / 7 oz plain flour, sifted".
+func (r Reader) ReadLine(text string) Line {
+	text = strings.TrimSpace(text)
+	return Line{Text: text, Food: text}
+}
