@@ -1,5 +1,7 @@
 package views
 
+import "strconv"
+
 // ConflictPage is shown when somebody saved in between: nothing is lost, and
 // the person decides. Its form posts every row's field with Revision, which is
 // the revision saved now, so that a third save is noticed too.
@@ -34,4 +36,12 @@ type NotFoundPage struct {
 	Page
 	Say  string // "There is no episode here. It may have been deleted."
 	Back Link
+}
+
+// statusText is the status in the gutter, "" if there is none.
+func statusText(status int) string {
+	if status == 0 {
+		return ""
+	}
+	return strconv.Itoa(status)
 }

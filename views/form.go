@@ -1,6 +1,11 @@
 package views
 
-import "strconv"
+import (
+	"strconv"
+	"unicode/utf8"
+
+	"github.com/a-h/templ"
+)
 
 // Form is a form against the rule: labels in the gutter, fields beside.
 // It posts the fields by their names, and "revision" if Revision is not 0.
@@ -165,4 +170,35 @@ func (f Field) autocomplete() string {
 		return "off"
 	}
 	return f.Autocomplete
+}
+
+// shownValue is what stands in a one-line field: never a password.
+func (f Field) shownValue() string {
+	if f.Kind == FieldPassword {
+		return ""
+	}
+	return f.Value
+}
+
+// counted says how many characters stand in the field: "12 of 100 characters".
+func (f Field) counted() string {
+	return strconv.Itoa(utf8.RuneCountInString(f.Value)) + " of " + strconv.Itoa(f.Limit) + " characters"
+}
+
+// described ties a field to its hint and error, and says what is asked of it.
+func described(f Field, id string) templ.Attributes {
+	attributes := templ.Attributes{}
+	if by := f.describedBy(id); by != "" {
+		attributes["aria-describedby"] = by
+	}
+	if f.Error != "" {
+		attributes["aria-invalid"] = "true"
+	}
+	if f.Required {
+		attributes["aria-required"] = "true"
+	}
+	if f.Placeholder != "" && f.Kind != FieldSelect && f.Kind != FieldCheck {
+		attributes["placeholder"] = f.Placeholder
+	}
+	return attributes
 }

@@ -1,6 +1,10 @@
 package views
 
-import "strings"
+import (
+	"strings"
+
+	"github.com/a-h/templ"
+)
 
 // RecipeSheet is the recipe of an episode, at the episode's scale or at one
 // that is being tried.
@@ -138,4 +142,33 @@ func (b RecipeBody) hasSteps() bool {
 		}
 	}
 	return false
+}
+
+// lineGutter is an ingredient's measure, amber where it asks something.
+func lineGutter(l LineRow) Gutter {
+	switch {
+	case l.Wrong != "":
+		return Gutter{Text: l.Measure, Mark: MarkWrong}
+	case l.NotRead:
+		return Gutter{Text: orElse(l.Measure, "not read"), Mark: MarkLook}
+	case l.Question != "":
+		return Gutter{Text: l.Measure, Mark: MarkLook}
+	}
+	return Gutter{Text: l.Measure}
+}
+
+// scalerError ties a field of the scaler to what is wrong with it.
+func scalerError(name, wrong string) templ.Attributes {
+	if wrong == "" {
+		return nil
+	}
+	return templ.Attributes{"aria-invalid": "true", "aria-describedby": "scale-" + name + "-error"}
+}
+
+// orElse is s, or other if s is empty.
+func orElse(s, other string) string {
+	if s == "" {
+		return other
+	}
+	return s
 }

@@ -1,5 +1,11 @@
 package views
 
+import (
+	"strings"
+
+	"github.com/a-h/templ"
+)
+
 // RecipeEditPage is a recipe's text with what was understood of it beside.
 // Its form posts: revision, episode (if Episode is set), text, note.
 type RecipeEditPage struct {
@@ -128,4 +134,49 @@ func (c Change) sign() string {
 		return "≠"
 	}
 	return ""
+}
+
+// class is the change's name in the stylesheet.
+func (c Change) class() string { return strings.ReplaceAll(string(c), " ", "-") }
+
+// saves is where pressing Enter saves to.
+func (p RecipeEditPage) saves() string { return orElse(p.SaveAction, p.VersionAction) }
+
+// problems is what is wrong with the form, as the list at its top.
+func (p RecipeEditPage) problems() Form {
+	return Form{ID: "recipe", Problem: p.Problem, Fields: []Field{
+		{Name: "text", Label: "As written", Error: p.TextError},
+		{Name: "note", Label: "What changed", Error: p.NoteError},
+	}}
+}
+
+// textAttributes ties the text to its hint and what is wrong with it.
+func (p RecipeEditPage) textAttributes() templ.Attributes {
+	return described(Field{Hint: "shown", Error: p.TextError}, "recipe-text")
+}
+
+// fields are a correction's fields in order.
+func (c Correction) fields() []Field {
+	return []Field{
+		{Name: "amount", Label: "Amount", Value: c.Amount},
+		{Name: "food", Label: "Food", Value: c.Food},
+		{Name: "preparation", Label: "Preparation", Value: c.Preparation},
+		{Name: "note", Label: "Note", Value: c.Note},
+	}
+}
+
+// described ties the fields to what is wrong with the correction.
+func (c Correction) described() templ.Attributes {
+	if c.Error == "" {
+		return nil
+	}
+	return templ.Attributes{"aria-describedby": c.ID + "-error"}
+}
+
+// methodOf heads the steps of a component.
+func methodOf(component string) string {
+	if component == "" {
+		return "Method"
+	}
+	return component + ", method"
 }

@@ -1,5 +1,7 @@
 package views
 
+import "strings"
+
 // ReleaseSheet is what is published.
 type ReleaseSheet struct {
 	Page
@@ -67,4 +69,20 @@ type CardLink struct {
 	Size    string // "A5", in the gutter
 	Path    string // the print page
 	PDFPath string
+}
+
+// descriptionGutter counts the description, red if it is too long.
+func descriptionGutter(p ReleaseSheet) Gutter {
+	if p.Over {
+		return Gutter{Text: p.Count, Small: "too long", Mark: MarkWrong}
+	}
+	return Gutter{Text: p.Count}
+}
+
+// series puts things in a row as a sentence does: "a, b and c".
+func series(all []string) string {
+	if len(all) < 2 {
+		return strings.Join(all, "")
+	}
+	return strings.Join(all[:len(all)-1], ", ") + " and " + all[len(all)-1]
 }

@@ -1,5 +1,7 @@
 package views
 
+import "strconv"
+
 // SeasonPage is the first page: the short way in, then the episodes.
 type SeasonPage struct {
 	Page
@@ -23,4 +25,15 @@ type EpisodeRow struct {
 	Stage  string
 	Open   []OpenLink // the first few things that still stand
 	More   int        // how many more there are
+}
+
+// openEnd is what follows the i-th open thing of an episode.
+func openEnd(i int, e EpisodeRow) string {
+	switch {
+	case i < len(e.Open)-1:
+		return ", "
+	case e.More > 0:
+		return " and " + strconv.Itoa(e.More) + " more."
+	}
+	return "."
 }

@@ -1,5 +1,11 @@
 package views
 
+import (
+	"strings"
+
+	"github.com/a-h/templ"
+)
+
 // SharePage is the recipe as viewers see it, without signing in.
 type SharePage struct {
 	Show        string
@@ -20,3 +26,16 @@ type SharePage struct {
 type ShareGonePage struct {
 	Show string // "" if it is not to be said
 }
+
+// structured is a block of data for machines. It is no script: nothing in it
+// runs, and no character in it can end it.
+func structured(json string) templ.Component {
+	return templ.Raw(`<script type="application/ld+json">` + insideScript.Replace(json) + `</script>`)
+}
+
+// insideScript writes JSON so that it can stand in a script element: the
+// characters that HTML would see occur in JSON only within strings, where the
+// escape means the same.
+var insideScript = strings.NewReplacer(
+	"<", `\u003c`, ">", `\u003e`, "&", `\u0026`, "\u2028", `\u2028`, "\u2029", `\u2029`,
+)

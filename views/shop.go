@@ -1,5 +1,7 @@
 package views
 
+import "strconv"
+
 // ShopSheet is the batches of an episode and what to buy for them.
 type ShopSheet struct {
 	Page
@@ -61,3 +63,14 @@ func (i ShopItem) wanted() string {
 	}
 	return "yes"
 }
+
+// shopGutter is an item's measure, amber where it asks something.
+func shopGutter(i ShopItem) Gutter {
+	if i.Question != "" {
+		return Gutter{Text: i.Measure, Mark: MarkLook}
+	}
+	return Gutter{Text: i.Measure}
+}
+
+// pressed is the state of a button that stays down.
+func pressed(yes bool) string { return strconv.FormatBool(yes) }
