@@ -1,0 +1,81 @@
+package demo
+
+import (
+	"time"
+
+	"benchproof/kitchen/episode"
+)
+
+// custards is episode 22: tried, written and ready to shoot.
+func (m *maker) custards() Episode {
+	release := m.saturday(1)
+	return Episode{
+		Brief: episode.Episode{
+			Number:        22,
+			Title:         "Thornholm burnt-sugar custards",
+			Stage:         episode.ReadyToShoot,
+			ReleaseOn:     release,
+			Dish:          "Small bay-leaf custards turned out in their own burnt sugar",
+			InspiredBy:    "the café with four tables under the Thornholm lighthouse",
+			Look:          "Smooth, no holes, dark cap, red where the light comes through; a pool that moves.",
+			Hook:          "They ask you one question: one, or two?",
+			TargetMinutes: 6,
+			Notes:         m.text("notes/22-thornholm-custards.md"),
+			Scale:         whole(1),
+		},
+		Recipe:  "custards",
+		Version: 3,
+		Batches: []episode.Batch{
+			{Kind: episode.TrialBatch, Makes: whole(4)},
+			{Kind: episode.ShootBatch, Makes: whole(1)},
+			{Kind: episode.SwapOut, Makes: whole(1), Note: "made the evening before, for the turning out"},
+			{Kind: episode.Spare, Makes: whole(1), Note: "six more to turn out; the third is always the best"},
+		},
+		Trials:   custardsTrials(release),
+		Segments: m.segments("narration/22-thornholm-custards.txt", 45, 55, 50, 50, 50, 50, 55),
+		Shots:    inOrder(custardsShots()),
+	}
+}
+
+func custardsTrials(release time.Time) []Trial {
+	return []Trial{
+		{Version: 1, Trial: episode.Trial{
+			MadeOn: release.AddDate(0, 0, -44), Scale: whole(1), DoughGrams: whole(732), BakedGrams: whole(718), Pieces: whole(6),
+			Minutes: whole(33), Setting: "150 °C fan, in water", Verdict: "not yet",
+			Note: "Two of six tore on turning out. Thin taste.",
+		}},
+		{Version: 2, Trial: episode.Trial{
+			MadeOn: release.AddDate(0, 0, -36), Scale: whole(1), DoughGrams: whole(765), BakedGrams: whole(751), Pieces: whole(6),
+			Minutes: whole(28), Setting: "150 °C fan, in water", Verdict: "nearly",
+			Note: "All six stood. Holes all round the side: the water was boiling, and the middle read 88 °C.",
+		}},
+		{Version: 3, Trial: episode.Trial{
+			MadeOn: release.AddDate(0, 0, -28), Scale: whole(1), DoughGrams: whole(762), BakedGrams: whole(751), Pieces: whole(6),
+			Minutes: whole(37), Setting: "130 °C fan, in water", Verdict: "proved",
+			Note: "Smooth to the rim, 80 °C in the middle at 37 minutes. Turned out at 5 hours and at 20; more sauce at 20.",
+		}},
+		{Version: 3, Trial: episode.Trial{
+			MadeOn: release.AddDate(0, 0, -19), Scale: whole(1), DoughGrams: whole(764), BakedGrams: whole(754), Pieces: whole(6),
+			Minutes: whole(39), Setting: "130 °C fan, in water", Verdict: "proved",
+			Note: "From a colder kitchen: two minutes more. Trembles like jelly in a lorry, sets like silk.",
+		}},
+	}
+}
+
+func custardsShots() []episode.Shot {
+	return []episode.Shot{
+		{Title: "Lighthouse, bench, four tables", Kind: "wide", Setup: onQuay, Status: episode.Got, Note: "From the spring trip."},
+		{Title: "Host at the bench: one, or two?", Kind: "piece to camera", Setup: atBench, Status: episode.ToShoot},
+		{Title: "Sugar from straw to strong tea, one take", Kind: "close-up", Setup: atHob, Component: "caramel", Step: 1, Status: episode.ToShoot, Note: "White pan. Lamp behind, so the colour reads."},
+		{Title: "Caramel poured and tipped round a mould", Kind: "close-up", Setup: atHob, Component: "caramel", Step: 1, Status: episode.ToShoot, Note: "Gloves in frame: it is honest."},
+		{Title: "Bay leaves torn into the milk", Kind: "overhead", Setup: overBench, Component: "custard", Step: 1, Status: episode.ToShoot},
+		{Title: "Three eggs, two yolks, stirred without froth", Kind: "overhead", Setup: overBench, Component: "custard", Step: 2, Status: episode.ToShoot},
+		{Title: "Strained, moulds filled, caramel cracks", Kind: "close-up", Setup: overBench, Component: "custard", Step: 2, Status: episode.ToShoot, Note: "Sound!"},
+		{Title: "Water poured to halfway, cloth under the moulds", Kind: "overhead", Setup: overBench, Component: "custard", Step: 3, Status: episode.ToShoot},
+		{Title: "Oven dial at 130 °C fan", Kind: "insert", Setup: atOven, Component: "custard", Step: 3, Status: episode.ToShoot},
+		{Title: "A mould nudged: it trembles", Kind: "insert", Setup: atBench, Component: "custard", Step: 3, Status: episode.ToShoot},
+		{Title: "Probe reads 80 °C", Kind: "insert", Setup: atBench, Component: "custard", Step: 3, Status: episode.ToShoot},
+		{Title: "Turned over, the sigh, the sauce", Kind: "hero", Setup: atTable, Component: "custard", Step: 5, Status: episode.ToShoot, Note: "Swap-out. Three tries at least."},
+		{Title: "One spoon straight down", Kind: "close-up", Setup: atTable, Status: episode.ToShoot},
+	}
+}
