@@ -1,0 +1,49 @@
+package arrows
+
+// floors is the kitchen from the ground up. A room may import rooms on lower
+// floors; rooms on one floor stand side by side and do not know each other. The
+// episode has a floor of its own because the rooms above compute with its nouns.
+var floors = [][]string{
+	{"fault"},
+	{"measure"},
+	{"food"},
+	{"recipe"},
+	{"episode"},
+	{"shop", "safety", "script", "release", "shoot", "verify"},
+}
+
+// may lists, for each room outside the kitchen, the rooms it may import.
+// "kitchen" stands for every room of the kitchen.
+var may = map[string][]string{
+	"cmd":        {"cmd", "web", "views", "store", "kitchen", "seed", "static", "migrations"},
+	"web":        {"views", "store", "kitchen", "seed", "static"},
+	"views":      {"kitchen", "static"},
+	"store":      {"kitchen", "migrations"},
+	"seed":       {"kitchen"},
+	"static":     {},
+	"migrations": {},
+}
+
+// testsMayToo lists what the tests of a room may import beyond the room itself.
+var testsMayToo = map[string][]string{
+	"kitchen": {"seed"},
+	"web":     {"cmd/check/browser", "cmd/check/tools"},
+	"views":   {"cmd/check/browser", "cmd/check/tools"},
+	"store":   {"seed"},
+	"seed":    {"store"},
+}
+
+// banned lists, for a room, the packages from outside that it must not know,
+// each with all that lies below it.
+var banned = map[string][]string{
+	"kitchen": append([]string{"html/template", "text/template", "github.com/a-h/templ"}, append(sql, http...)...),
+	"seed":    append([]string{"html/template", "text/template", "github.com/a-h/templ"}, append(sql, http...)...),
+	"views":   append(sql, http...),
+	"store":   append([]string{"html/template", "text/template", "github.com/a-h/templ"}, http...),
+	"web":     sql,
+}
+
+var (
+	sql  = []string{"database/sql", "modernc.org/sqlite", "github.com/pressly/goose/v3"}
+	http = []string{"net/http", "github.com/go-chi/chi/v5", "github.com/alexedwards/scs/v2"}
+)
