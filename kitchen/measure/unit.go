@@ -1,5 +1,7 @@
 package measure
 
+import "strings"
+
 // Kind is what a unit measures.
 type Kind string
 
@@ -65,36 +67,92 @@ const (
 	Cube    Unit = "cube"
 	Knob    Unit = "knob"
 	Handful Unit = "handful"
+	Bag     Unit = "bag"
+	Box     Unit = "box"
+	Carton  Unit = "carton"
+	Tub     Unit = "tub"
+	Block   Unit = "block"
+	Bar     Unit = "bar"
+	Ball    Unit = "ball"
+	Ear     Unit = "ear"
+	Rasher  Unit = "rasher"
+	Strip   Unit = "strip"
+	Wedge   Unit = "wedge"
+	Scoop   Unit = "scoop"
+	Splash  Unit = "splash"
+	Squeeze Unit = "squeeze"
+	Drizzle Unit = "drizzle"
+	Dollop  Unit = "dollop"
+	Glug    Unit = "glug"
 
 	Millimetre Unit = "mm"
 	Centimetre Unit = "cm"
 	Inch       Unit = "in"
+
+	Second Unit = "s"
+	Minute Unit = "min"
+	Hour   Unit = "h"
+	Day    Unit = "day"
+
+	Celsius    Unit = "°C"
+	Fahrenheit Unit = "°F"
 )
 
-// Range is one or two exact numbers: From ≤ To, equal for a single value.
-type Range struct {
-	From Number `json:"from"`
-	To   Number `json:"to"`
+// Units lists every unit, in the order a form would offer them: counts by
+// themselves, mass, volume from small to large, counted packs and parts,
+// length, time, temperature. The slice is the caller's.
+func Units() []Unit {
+	all := make([]Unit, len(vocabulary))
+	for i, e := range vocabulary {
+		all[i] = e.unit
+	}
+	return all
 }
 
-// Amount is a range with its unit: "2–3 tbsp". The zero Amount means none.
-type Amount struct {
-	Range
-	Unit Unit `json:"unit"`
+// Kind tells what u measures; a unit the room does not know is a Count.
+func (u Unit) Kind() Kind {
+	if e := entries[u]; e != nil {
+		return e.kind
+	}
+	return Count
 }
 
-// System decides what cup, spoons, pint and fluid ounce hold. The empty system
-// means: not said; the next one up (recipe, then show) decides.
-type System string
+// Name gives u as a person reads it after a number: "cup", "cups", "g", "mL".
+// Each has no name. A unit the room does not know is given as it stands.
+func (u Unit) Name(plural bool) string {
+	e := entries[u]
+	switch {
+	case e == nil:
+		return string(u)
+	case plural:
+		return e.many
+	}
+	return e.one
+}
 
-// The measuring systems. Sources: NIST Handbook 44 App. C (US); Weights and
-// Measures Act 1985 Sch. 1 (imperial); Standards Association of Australia;
-// 21 CFR 101.9(b)(5)(viii) (label).
-const (
-	US         System = "us"
-	Imperial   System = "imperial"
-	Metric     System = "metric"     // 5, 10, 15, 250 mL
-	Australian System = "australian" // tablespoon 20 mL, cup 250 mL
-	Japanese   System = "japanese"   // cup 200 mL
-	USLabel    System = "us-label"   // 5, 15, 30, 240 mL
-)
+// ParseUnit reads a unit as cooks write it, alone: "Tbsp.", "grams", "fl oz",
+// "tins", "c.". Case matters only where a single letter does: "T" is a
+// tablespoon and "t" a teaspoon. "can" is a tin, "sachet" and "envelope" a
+// packet, "stem" and "rib" a stalk. "each" is Each; the empty word is no unit.
+func ParseUnit(word string) (Unit, bool) {
+	word = strings.TrimSpace(word)
+	switch strings.TrimSuffix(word, ".") {
+	case "T", "Ts", "Tb", "Tbs":
+		return Tablespoon, true
+	case "t":
+		return Teaspoon, true
+	}
+	if w, ok := unitWords[word]; ok {
+		return w.unit, true
+	}
+	w, ok := unitWords[plain(word)]
+	return w.unit, ok
+}
+
+// plain folds a word for looking up: lower case, no dots, hyphens and runs of
+// space as one space.
+func plain(word string) string {
+	word = strings.ToLower(strings.ReplaceAll(word, ".", " "))
+	word = strings.ReplaceAll(word, "-", " ")
+	return strings.Join(strings.Fields(word), " ")
+}

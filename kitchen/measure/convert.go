@@ -1,0 +1,78 @@
+package measure
+
+import "benchproof/kitchen/fault"
+
+// Convert gives a in the unit to, exact. from decides what a's unit holds, into
+// what to holds: an Australian tablespoon in US teaspoons. Both units must be
+// of one kind, and counted units the same unit: only a food knows what a clove
+// weighs or a cup of it. Otherwise the error is fault.Invalid and says why.
+func Convert(a Amount, to Unit, from, into System) (Amount, error) {
+	if a.Unit == to && (from == into || a.Unit.Kind() != Volume && a.Unit.Kind() != Mass) {
+		return a, nil
+	}
+	kind := a.Unit.Kind()
+	if kind != to.Kind() {
+		return Amount{}, fault.Invalidf("unit", "%s is a %s and %s a %s: only a food's own weight joins the two. Name the food, or a unit of the same kind.",
+			spoken(a.Unit), kind, spoken(to), to.Kind())
+	}
+	if kind == Temperature {
+		return Amount{convertDegrees(a.Range, to), to}, nil
+	}
+	one, err := sizeOf(a.Unit, from)
+	if err != nil {
+		return Amount{}, err
+	}
+	other, err := sizeOf(to, into)
+	if err != nil {
+		return Amount{}, err
+	}
+	return Amount{a.Range.Scale(one.Quo(other)), to}, nil
+}
+
+// sizeOf gives u in its kind's base: grams, millilitres, millimetres, minutes.
+func sizeOf(u Unit, s System) (Number, error) {
+	var n Number
+	var ok bool
+	switch u.Kind() {
+	case Mass:
+		n, ok = s.Grams(u)
+	case Volume:
+		if n, ok = s.Millilitres(u); !ok {
+			return n, fault.Invalidf("system", "A %s holds different amounts in different countries: say which is meant, US, imperial, metric, Australian or Japanese.", u.Name(false))
+		}
+	case Length:
+		n, ok = Millimetres(u)
+	case Time:
+		n, ok = minutes[u]
+	}
+	if !ok {
+		return n, fault.Invalidf("unit", "What %s weighs or holds depends on the food: name the food.", spoken(u))
+	}
+	return n, nil
+}
+
+func convertDegrees(r Range, to Unit) Range {
+	if to == Fahrenheit {
+		return Range{CelsiusToFahrenheit(r.From), CelsiusToFahrenheit(r.To)}
+	}
+	return Range{FahrenheitToCelsius(r.From), FahrenheitToCelsius(r.To)}
+}
+
+// spoken names u in a sentence, Each too.
+func spoken(u Unit) string {
+	if u == Each {
+		return "a plain number"
+	}
+	return "“" + u.Name(false) + "”"
+}
+
+// CelsiusToFahrenheit is exact: °F = °C × 9/5 + 32. Source: NIST SP 811, app. B.
+func CelsiusToFahrenheit(c Number) Number { return c.Mul(Ratio(9, 5)).Add(Whole(32)) }
+
+// FahrenheitToCelsius is exact: °C = (°F − 32) × 5/9. Source: NIST SP 811,
+// app. B.
+func FahrenheitToCelsius(f Number) Number { return f.Sub(Whole(32)).Mul(Ratio(5, 9)) }
+
+// CelsiusDifference turns a difference of f °F into °C, exact: 25 °F of
+// difference are 13.9 °C. There is no 32 in it.
+func CelsiusDifference(f Number) Number { return f.Mul(Ratio(5, 9)) }

@@ -1,0 +1,37 @@
+package measure
+
+import "strconv"
+
+// FormatMinutes writes a time in minutes as a method's margin shows it:
+// "45 s", "9–11 min", "1 h 15 min", "1 h 30–2 h", "2 days". Whole units are
+// joined by no-break spaces; below a minute it is rounded to five seconds.
+func FormatMinutes(minutes Range) string {
+	if minutes.IsSingle() {
+		return oneTime(minutes.From)
+	}
+	hour := Whole(60)
+	if minutes.To.Cmp(hour) < 0 && minutes.From.Cmp(Whole(1)) >= 0 {
+		return FormatNumber(minutes.From) + "–" + FormatNumber(minutes.To) + nbsp + "min"
+	}
+	return oneTime(minutes.From) + "–" + oneTime(minutes.To)
+}
+
+// nbsp keeps a number and its unit on one line.
+const nbsp = "\u00a0"
+
+func oneTime(minutes Number) string {
+	switch {
+	case minutes.Cmp(Whole(1)) < 0:
+		return FormatNumber(minutes.Mul(Whole(60)).Round(Whole(5))) + nbsp + "s"
+	case minutes.Cmp(Whole(60)) < 0:
+		return FormatNumber(minutes) + nbsp + "min"
+	case minutes.Cmp(Whole(48*60)) >= 0:
+		return FormatNumber(minutes.Quo(Whole(24*60)).Round(Ratio(1, 2))) + nbsp + "days"
+	}
+	whole, _ := minutes.Round(Whole(1)).Int()
+	text := strconv.FormatInt(whole/60, 10) + nbsp + "h"
+	if whole%60 != 0 {
+		text += nbsp + strconv.FormatInt(whole%60, 10) + nbsp + "min"
+	}
+	return text
+}

@@ -1,0 +1,95 @@
+package measure
+
+import (
+	"math/big"
+	"strings"
+)
+
+// glyphs are the fractions the product's fonts can draw in one character.
+var glyphs = map[[2]int64]string{
+	{1, 4}: "¼", {1, 2}: "½", {3, 4}: "¾", {1, 3}: "⅓", {2, 3}: "⅔",
+	{1, 8}: "⅛", {3, 8}: "⅜", {5, 8}: "⅝", {7, 8}: "⅞",
+}
+
+// FormatNumber writes n as cooks do: "3", "1½", "⅓". Fifths, sixths and
+// sixteenths are written with the fraction slash U+2044, "1⁄5", "1 1⁄5" (with a
+// no-break space), because the fonts have no single character for them. Any
+// other number is a decimal of at most two places, "2.35", or two figures that
+// count below 0.1, "0.014": only then is the text not exact.
+func FormatNumber(n Number) string {
+	r := n.get()
+	if !r.Num().IsInt64() || !r.Denom().IsInt64() || r.IsInt() {
+		return FormatDecimal(n, 2)
+	}
+	num, den := r.Num().Int64(), r.Denom().Int64()
+	sign := ""
+	if num < 0 {
+		sign, num = "−", -num
+	}
+	units, part := num/den, num%den
+	lead := ""
+	if units > 0 {
+		lead = Whole(units).String()
+	}
+	if g, ok := glyphs[[2]int64{part, den}]; ok {
+		return sign + lead + g
+	}
+	if den == 5 || den == 6 || den == 16 {
+		if lead != "" {
+			lead += noBreak
+		}
+		return sign + lead + Whole(part).String() + "⁄" + Whole(den).String()
+	}
+	return FormatDecimal(n, 2)
+}
+
+// FormatDecimal writes n with at most places decimals, halves away from zero,
+// without trailing zeros: "2.5". A number below 0.1 keeps two figures that
+// count, so that no amount becomes nothing.
+func FormatDecimal(n Number, places int) string {
+	r := n.get()
+	if r.IsInt() {
+		return minus(r.Num().String())
+	}
+	text := r.FloatString(max(places, placesToCount(r)))
+	if strings.Contains(text, ".") {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	return minus(text)
+}
+
+// placesToCount gives the decimals that show two figures of r that count, 0 if
+// r is 0.1 or more.
+func placesToCount(r *big.Rat) int {
+	abs := new(big.Rat).Abs(r)
+	places := 0
+	for limit := big.NewRat(1, 10); places < 12 && abs.Cmp(limit) < 0; limit.Quo(limit, big.NewRat(10, 1)) {
+		places = max(places, 2) + 1
+	}
+	return places
+}
+
+// minus gives a leading hyphen the true sign, U+2212.
+func minus(text string) string {
+	if strings.HasPrefix(text, "-") {
+		return "−" + text[1:]
+	}
+	return text
+}
+
+// formatFor writes n as its unit is read: decimals on scales, jugs, rulers and
+// thermometers, fractions on spoons, cups and counts.
+func formatFor(u Unit, n Number) string {
+	if isDecimal(u) {
+		return FormatDecimal(n, 2)
+	}
+	return FormatNumber(n)
+}
+
+func isDecimal(u Unit) bool {
+	switch u {
+	case Milligram, Gram, Kilogram, Millilitre, Centilitre, Decilitre, Litre, Millimetre, Centimetre, Celsius, Fahrenheit:
+		return true
+	}
+	return false
+}

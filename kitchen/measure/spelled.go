@@ -1,0 +1,212 @@
+package measure
+
+// small are the numbers below twenty, tens the tens, in words.
+var small = map[string]int64{
+	"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9,
+	"ten": 10, "eleven": 11, "twelve": 12, "thirteen": 13, "fourteen": 14, "fifteen": 15, "sixteen": 16,
+	"seventeen": 17, "eighteen": 18, "nineteen": 19,
+}
+
+var tens = map[string]int64{
+	"twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90,
+}
+
+// parts are the words for the bottom of a fraction.
+var parts = map[string]int64{
+	"half": 2, "halves": 2, "third": 3, "thirds": 3, "quarter": 4, "quarters": 4, "fourth": 4, "fourths": 4,
+	"fifth": 5, "fifths": 5, "sixth": 6, "sixths": 6, "eighth": 8, "eighths": 8, "tenth": 10, "tenths": 10,
+}
+
+// spelled reads a number in words: "three", "twenty-five", "two hundred and
+// fifty", "one and a half", "three quarters", "half", "one point five". "a"
+// counts only before hundred, thousand and a part: "a quarter".
+func (c *cursor) spelled() (figures, bool) {
+	start := *c
+	if f, ok := c.spelledPart(); ok {
+		return f, true
+	}
+	*c = start
+	n, ok := c.spelledWhole()
+	if !ok {
+		*c = start
+		return figures{}, false
+	}
+	f := figures{n, 1, 0}
+	if c.point(&f) {
+		return f, true
+	}
+	c.andPart(&f)
+	return f, true
+}
+
+// spelledPart reads "half", "a quarter", "three quarters", "two-thirds". Bare
+// "third" and the like are ordinals ("the third batch") and are not read.
+func (c *cursor) spelledPart() (figures, bool) {
+	start := *c
+	num := int64(1)
+	w := lower(c.word())
+	bare := w == "half" || w == "quarter"
+	if !bare {
+		switch n := small[w]; {
+		case n > 0:
+			num = n
+		case w != "a" && w != "an":
+			return figures{}, false
+		}
+		c.at += len(w)
+		if !c.gap() {
+			*c = start
+			return figures{}, false
+		}
+		w = lower(c.word())
+	}
+	den := parts[w]
+	plural := len(w) > 0 && w[len(w)-1] == 's'
+	if den == 0 || num >= den || plural != (num > 1) {
+		*c = start
+		return figures{}, false
+	}
+	c.at += len(w)
+	return figures{num, den, 0}, true
+}
+
+// spelledWhole reads a whole number in words, at most 999,999.
+func (c *cursor) spelledWhole() (int64, bool) {
+	n, ok := c.spelledHundreds()
+	if !ok {
+		return 0, false
+	}
+	after := *c
+	if !c.gap() || !c.acceptWord("thousand") {
+		*c = after
+		return n, true
+	}
+	n *= 1000
+	after = *c
+	if c.gap() {
+		c.skipAnd()
+		if more, ok := c.spelledHundreds(); ok && more < 1000 {
+			return n + more, true
+		}
+	}
+	*c = after
+	return n, true
+}
+
+func (c *cursor) spelledHundreds() (int64, bool) {
+	start := *c
+	n, ok := c.spelledSmall()
+	if !ok {
+		article := *c
+		if c.acceptWord("a") {
+			article = *c
+		}
+		switch {
+		case article == start || !c.gap():
+		case c.acceptWord("hundred"):
+			return c.afterHundred(100), true
+		case lower(c.word()) == "thousand":
+			*c = article // spelledWhole reads the thousand
+			return 1, true
+		}
+		*c = start
+		return 0, false
+	}
+	after := *c
+	if c.gap() && c.acceptWord("hundred") {
+		return c.afterHundred(n * 100), true
+	}
+	*c = after
+	return n, true
+}
+
+// afterHundred adds "and fifty" to n.
+func (c *cursor) afterHundred(n int64) int64 {
+	after := *c
+	if c.gap() {
+		c.skipAnd()
+		if more, ok := c.spelledSmall(); ok {
+			return n + more
+		}
+	}
+	*c = after
+	return n
+}
+
+func (c *cursor) skipAnd() {
+	before := *c
+	if !c.acceptWord("and") || !c.gap() {
+		*c = before
+	}
+}
+
+// spelledSmall reads one to ninety-nine.
+func (c *cursor) spelledSmall() (int64, bool) {
+	w := lower(c.word())
+	if n := small[w]; n > 0 {
+		c.at += len(w)
+		return n, true
+	}
+	n := tens[w]
+	if n == 0 {
+		return 0, false
+	}
+	c.at += len(w)
+	after := *c
+	if c.gap() {
+		w = lower(c.word())
+		if more := small[w]; more > 0 && more < 10 {
+			c.at += len(w)
+			return n + more, true
+		}
+	}
+	*c = after
+	return n, true
+}
+
+// point reads "point two five" after f.
+func (c *cursor) point(f *figures) bool {
+	start := *c
+	if !c.gap() || !c.acceptWord("point") {
+		*c = start
+		return false
+	}
+	for places := 0; places < 4; places++ {
+		after := *c
+		if !c.gap() {
+			break
+		}
+		w := lower(c.word())
+		d := small[w]
+		if d == 0 && w != "zero" && w != "oh" || d > 9 {
+			*c = after
+			break
+		}
+		c.at += len(w)
+		f.num, f.den = f.num*10+d, f.den*10
+	}
+	if f.den == 1 {
+		*c = start
+	}
+	return f.den > 1
+}
+
+// andPart reads "and a half", "and three quarters", "and ½", "and 1/2" after
+// the whole number f, and adds it.
+func (c *cursor) andPart(f *figures) bool {
+	start := *c
+	if f.den != 1 || f.num > maxMixed || !c.gap() || !c.acceptWord("and") && !c.accept("&") || !c.gap() {
+		*c = start
+		return false
+	}
+	part, ok := c.fraction()
+	if !ok {
+		part, ok = c.spelledPart()
+	}
+	if !ok || part.num >= part.den || part.num == 0 {
+		*c = start
+		return false
+	}
+	f.num, f.den = f.num*part.den+part.num, part.den
+	return true
+}
