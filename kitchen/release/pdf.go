@@ -1,0 +1,177 @@
+package release
+
+import (
+	"bytes"
+	"fmt"
+	"strconv"
+	"strings"
+	"time"
+
+	"codeberg.org/go-pdf/fpdf"
+
+	"benchproof/kitchen/fault"
+)
+
+// CardPDF draws the card on the paper as a PDF with the fonts embedded. It
+// flows over as many pages as it needs, numbered when there are several. The
+// same card, paper and fonts give the same bytes. Characters that none of the
+// fonts has are written without their marks, or as "?"; see Fonts.Missing. The
+// error is fault.Invalid for a paper not in Papers, Internal for a broken font.
+func CardPDF(card Card, paper Paper, fonts Fonts) ([]byte, error) {
+	f, ok := formats[paper]
+	if !ok {
+		return nil, fault.Invalidf("paper", "There is no card of size “%s”; choose A4, Letter, A5 or 4x6.", paper)
+	}
+	set, err := newFontSet(fonts)
+	if err != nil {
+		return nil, err
+	}
+	press := newPress(card, f, set)
+	pages := press.fit()
+	for i, page := range pages {
+		press.page(page, i+1, len(pages))
+	}
+	var out bytes.Buffer
+	if err := press.pdf.Output(&out); err != nil {
+		return nil, fmt.Errorf("write card: %w", err)
+	}
+	return out.Bytes(), nil
+}
+
+// press draws rows on the pages of one file.
+type press struct {
+	format
+	pdf  *fpdf.Fpdf
+	set  *typesetter
+	card Card
+}
+
+func newPress(card Card, f format, fonts *fontSet) *press {
+	pdf := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: f.width, Ht: f.height}})
+	pdf.SetAutoPageBreak(false, 0)
+	pdf.SetMargins(0, 0, 0)
+	pdf.SetCatalogSort(true)
+	made := card.MadeAt.UTC()
+	if made.IsZero() {
+		made = time.Unix(0, 0).UTC()
+	}
+	pdf.SetCreationDate(made)
+	pdf.SetModificationDate(made)
+	pdf.SetTitle(card.Title, true)
+	pdf.SetAuthor(card.Show, true)
+	pdf.SetCreator("Benchproof", true)
+	if card.Language != "" {
+		pdf.SetLang(card.Language)
+	}
+	for _, name := range []face{words, wordsStrong, wordsItalic, figures, figuresBold} {
+		pdf.AddUTF8FontFromBytes(string(name), "", fonts.files[name])
+	}
+	p := &press{format: f, pdf: pdf, card: card}
+	p.set = &typesetter{fonts: fonts, width: func(text string, f face, size float64) float64 {
+		pdf.SetFont(string(f), "", size)
+		return pdf.GetStringWidth(text)
+	}}
+	return p
+}
+
+// shrinkings are the sizes of type to try: a card a few lines too long for its
+// pages is set a little smaller.
+var shrinkings = []float64{1, .97, .94, .91, .88}
+
+// fit lays the card out in the largest type that needs the fewest pages. A
+// small card of two pages has its ingredients on the front and the method on
+// the back, where that fits.
+func (p *press) fit() [][]placedRow {
+	var best [][]placedRow
+	turnsOver := false
+	for _, by := range shrinkings {
+		f := p.format
+		f.size, f.title = f.size*by, f.title*by
+		rows := layOut(p.card, f, p.set)
+		if pages := paginate(rows, p.textHeight(), false); best == nil || len(pages) < len(best) {
+			best, turnsOver = pages, false
+		}
+		if len(best) != 2 || !p.twoSided || turnsOver {
+			continue
+		}
+		if pages := paginate(rows, p.textHeight(), true); len(pages) == 2 {
+			best, turnsOver = pages, true
+		}
+	}
+	return best
+}
+
+// footHeight is what the foot takes of a page's text.
+func (p *press) footHeight() float64 { return p.size * 2.4 }
+
+func (p *press) textHeight() float64 { return p.height - 2*p.margin - p.footHeight() }
+
+func (p *press) page(rows []placedRow, number, of int) {
+	p.pdf.AddPage()
+	rule := p.margin + p.gutter
+	p.pdf.SetLineWidth(.6)
+	p.pdf.SetDrawColor(hair[0], hair[1], hair[2])
+	p.pdf.Line(rule, p.margin, rule, p.height-p.margin)
+	for _, r := range rows {
+		p.row(r.row, p.margin+r.y)
+	}
+	p.row(p.foot(number, of), p.height-p.margin-p.size*1.2)
+}
+
+// foot is the last row of a page: which page it is, and whose.
+func (p *press) foot(number, of int) row {
+	size := p.size * .78
+	r := row{leading: size * 1.3, tight: size * 1.3, ascent: size}
+	if of > 1 {
+		r.measure = p.set.lines([]run{{text: strconv.Itoa(number) + " of " + strconv.Itoa(of), face: figures, size: size, ink: soft}}, p.gutter-p.gap)
+	}
+	whose := p.card.Show
+	if number > 1 {
+		whose = p.card.Title
+	}
+	name := run{text: whose, face: words, size: size, ink: soft}
+	page := run{text: bareAddress(p.card.Address), face: figures, size: size * .95, ink: act, link: p.card.Address, apart: true}
+	// The address matters more than the name where there is room for one only.
+	for _, runs := range [][]run{{name, page}, {page}, {name}} {
+		r.words = p.set.lines(runs, p.width-2*p.margin-p.gutter-p.gap)
+		if len(r.words) == 1 {
+			break
+		}
+	}
+	r.words = r.words[:min(1, len(r.words))]
+	return r
+}
+
+func (p *press) row(r row, top float64) {
+	rule := p.margin + p.gutter
+	for i, line := range r.measure {
+		p.line(line, rule-p.gap-line.width, top+r.ascent+float64(i)*r.tight, r.leading)
+	}
+	for i, line := range r.label {
+		p.line(line, rule+p.gap, top+r.ascent+float64(i)*r.leading, r.leading)
+	}
+	for i, line := range r.words {
+		p.line(line, rule+p.gap+r.indent, top+r.ascent+float64(i)*r.leading, r.leading)
+	}
+}
+
+func (p *press) line(l textLine, left, baseline, leading float64) {
+	for _, r := range l.runs {
+		p.pdf.SetFont(string(r.face), "", r.size)
+		p.pdf.SetTextColor(r.ink[0], r.ink[1], r.ink[2])
+		p.pdf.Text(left+r.x, baseline, r.text)
+		if r.link != "" {
+			p.pdf.LinkString(left+r.x, baseline-r.size, p.set.width(r.text, r.face, r.size), leading, r.link)
+		}
+	}
+}
+
+// bareAddress is a web address as printed: without the scheme.
+func bareAddress(address string) string {
+	for _, scheme := range []string{"https://", "http://"} {
+		if rest, found := strings.CutPrefix(address, scheme); found {
+			return strings.TrimSuffix(rest, "/")
+		}
+	}
+	return address
+}
