@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"context"
 	"errors"
-	"os/exec"
 	"strings"
 	"time"
 
@@ -53,7 +52,7 @@ func checkGenerated(ctx context.Context, j *job) error {
 	if err := j.list(generatedPairs(files)); err != nil {
 		return err
 	}
-	return j.do(ctx, "go", "tool", "templ", "generate", "-check", "-path", "views")
+	return j.do(ctx, "go", "tool", "templ", "generate", "-check", "-log-level", "error", "-path", "views")
 }
 
 // generatedPairs gives each template without its Go file and each Go file
@@ -100,8 +99,8 @@ func checkHoles(ctx context.Context, j *job) error {
 		j.say("the database was not reached, left out")
 		return nil
 	}
-	if status := (*exec.ExitError)(nil); err != nil && !errors.As(err, &status) {
-		return err
+	if strings.Contains(out.String(), "loading packages") {
+		return errors.New("the packages do not compile: vet shows where")
 	}
 	j.say("%s", strings.TrimSpace(out.String()))
 	return err

@@ -90,12 +90,14 @@ func runOne(ctx context.Context, root string, c check, out io.Writer) result {
 // where something failed.
 func summary(results []result, took time.Duration, out io.Writer) error {
 	fmt.Fprint(out, "\nseconds  check\n")
-	var failed []string
+	var passed, failed []string
 	for _, r := range results {
 		mark := ""
 		if r.err != nil {
 			mark = "  FAILED"
 			failed = append(failed, r.name)
+		} else {
+			passed = append(passed, r.name)
 		}
 		fmt.Fprintf(out, "%7.1f  %s%s\n", r.seconds, r.name, mark)
 	}
@@ -103,6 +105,6 @@ func summary(results []result, took time.Duration, out io.Writer) error {
 	if len(failed) > 0 {
 		return fmt.Errorf("failed: %s", strings.Join(failed, ", "))
 	}
-	fmt.Fprintf(out, "%d checks, all in order\n", len(results))
+	fmt.Fprintf(out, "in order: %s\n", strings.Join(passed, ", "))
 	return nil
 }
