@@ -1,0 +1,63 @@
+package measure
+
+// fluidOunces writes fl oz; an imperial kitchen's in pints from 20 up.
+func (h Hand) fluidOunces(exact Range) Shown {
+	to := both(exact, func(n Number) Number {
+		if n.Cmp(four) < 0 {
+			return roundTo(n, quarter)
+		}
+		return roundTo(n, half)
+	})
+	perPint := h.ouncesIn(Pint)
+	if perPint.IsZero() || to.From.Cmp(perPint) < 0 || !h.hasImperialPint() {
+		return show(exact, Amount{to, FluidOunce})
+	}
+	if to.isMultiple(perPint.Mul(quarter)) {
+		return showAs(exact, to, Pint, perPint)
+	}
+	if !to.IsSingle() {
+		return show(exact, Amount{to, FluidOunce})
+	}
+	pints, _ := to.From.Quo(perPint).Int()
+	first := Of(Whole(pints), Pint)
+	return showSum(exact.From, first, Of(to.From.Sub(first.From.Mul(perPint)), FluidOunce), perPint, " + ")
+}
+
+// hasImperialPint tells whether h's pint is the imperial one, for which no cup
+// is at hand.
+func (h Hand) hasImperialPint() bool {
+	_, from, _ := h.System.Or(US).volume(Pint)
+	return from == Imperial
+}
+
+// ouncesIn gives how many fluid ounces u holds in h's system.
+func (h Hand) ouncesIn(u Unit) Number {
+	s := h.System.Or(US)
+	a, okA := s.Millilitres(u)
+	b, okB := s.Millilitres(FluidOunce)
+	if !okA || !okB {
+		return Number{}
+	}
+	return a.Quo(b)
+}
+
+// jugs writes gills, pints, quarts and gallons: in quarters where that is close
+// enough, else in cups, or in fluid ounces where the pint is imperial.
+func (h Hand) jugs(a Amount) Shown {
+	to := both(a.Range, func(n Number) Number { return roundTo(n, quarter) })
+	shown := show(a.Range, Amount{to, a.Unit})
+	if !shown.IsOff() {
+		return shown
+	}
+	if h.hasImperialPint() {
+		if per := h.ouncesIn(a.Unit); !per.IsZero() {
+			return h.fluidOunces(a.Range.Scale(per))
+		}
+		return shown
+	}
+	cups, err := Convert(a, Cup, h.System.Or(US), h.System.Or(US))
+	if err != nil {
+		return shown
+	}
+	return h.spoons(cups)
+}

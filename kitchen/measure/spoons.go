@@ -1,0 +1,275 @@
+package measure
+
+import "math"
+
+// ladder is how many teaspoons a tablespoon and a cup hold in one system, exact
+// and as floats. The floats only choose between measures, the very last
+// rounding; what is shown and its error are exact.
+type ladder struct {
+	tbsp, cup       Number
+	tbspAbout, cupA float64
+}
+
+var spoonLadders = func() map[System]ladder {
+	m := map[System]ladder{}
+	for _, s := range Systems() {
+		tsp, _ := s.Millilitres(Teaspoon)
+		tbsp, _ := s.Millilitres(Tablespoon)
+		cup, _ := s.Millilitres(Cup)
+		l := ladder{tbsp: tbsp.Quo(tsp), cup: cup.Quo(tsp)}
+		l.tbspAbout, l.cupA = l.tbsp.Float(), l.cup.Float()
+		m[s] = l
+	}
+	return m
+}()
+
+// size gives one u in teaspoons.
+func (l ladder) size(u Unit) (Number, float64) {
+	switch u {
+	case Cup:
+		return l.cup, l.cupA
+	case Tablespoon:
+		return l.tbsp, l.tbspAbout
+	}
+	return whole, 1
+}
+
+// scoop is a number of one measure: whole ones and a part.
+type scoop struct {
+	unit Unit
+	n    int64 // whole measures
+	part part
+}
+
+// part is a fraction that a set of measures can take.
+type part struct{ num, den int64 }
+
+func (p part) about() float64 { return float64(p.num) / float64(p.den) }
+
+// The parts that sets of measures have, smallest first. Source for the sets:
+// trade practice. ⅔ and ¾ of a cup and ¾ of a teaspoon are two scoops.
+var (
+	cupParts  = []part{{0, 1}, {1, 4}, {1, 3}, {1, 2}, {2, 3}, {3, 4}}
+	halfParts = []part{{0, 1}, {1, 2}}
+	tspParts  = []part{{0, 1}, {1, 4}, {1, 2}, {3, 4}}
+	tinyParts = []part{{1, 8}, {1, 4}, {1, 2}, {3, 4}}
+)
+
+func (s scoop) about() float64 { return float64(s.n) + s.part.about() }
+
+func (s scoop) amount() Amount {
+	return Of(Ratio(s.n*s.part.den+s.part.num, s.part.den), s.unit)
+}
+
+// nearest gives the scoop of u nearest to x of them: whole ones and one of
+// parts; not none.
+func nearest(u Unit, x float64, parts []part) scoop {
+	n := math.Floor(x + 1e-9)
+	best, off := scoop{u, int64(n) + 1, part{0, 1}}, math.Abs(n+1-x)
+	for _, p := range parts {
+		if d := math.Abs(n + p.about() - x); d < off-1e-9 && n+p.about() > 0 {
+			best, off = scoop{u, int64(n), p}, d
+		}
+	}
+	return best
+}
+
+// below gives the largest scoop of u that is not above x.
+func below(u Unit, x float64, parts []part) scoop {
+	n := math.Floor(x + 1e-9)
+	s := scoop{u, int64(n), part{0, 1}}
+	for _, p := range parts {
+		if n+p.about() <= x+1e-9 {
+			s.part = p
+		}
+	}
+	return s
+}
+
+// nearestScoop rounds a count to quarters and thirds, but never to nothing.
+func nearestScoop(n Number) Number {
+	if n.IsWhole() {
+		return n
+	}
+	return nearest(Each, n.Float(), cupParts).amount().From
+}
+
+const (
+	closeEnough = 0.05 // the error up to which one measure is better than two
+	closeRest   = 0.03 // and up to which the second of two is tablespoons
+)
+
+// spoons writes tsp, tbsp and cups.
+func (h Hand) spoons(a Amount) Shown {
+	l, ok := spoonLadders[h.System]
+	if !ok {
+		l = spoonLadders[US]
+	}
+	size, _ := l.size(a.Unit)
+	exact := toBase(a.Range, size) // teaspoons
+	if !a.IsSingle() {
+		return l.spoonRange(exact, a.Unit)
+	}
+	t := exact.From.Float()
+	if t > 1e6 {
+		return show(a.Range, a)
+	}
+	if t < 3.0/32 {
+		return tinySpoon(exact.From, t)
+	}
+	one, off := l.single(t, a.Unit)
+	if off > closeEnough {
+		if two, offTwo := l.pair(t); offTwo < off-1e-9 {
+			return l.showPair(exact.From, two)
+		}
+	}
+	shown := one.amount()
+	perUnit, _ := l.size(one.unit)
+	return Shown{Text: shown.String(), Amount: shown, Parts: []Amount{shown}, ErrorPercent: errorOf(exact, toBase(shown.Range, perUnit))}
+}
+
+// single gives the best single measure for t teaspoons and its relative error.
+// Equal ones go to the larger measure, but ½ tbsp only to an amount that was in
+// tablespoons, which may also stay so up to half a cup.
+func (l ladder) single(t float64, from Unit) (scoop, float64) {
+	best, off := scoop{}, math.Inf(1)
+	try := func(s scoop) {
+		_, size := l.size(s.unit)
+		if e := math.Abs(s.about()*size-t) / t; e < off-1e-9 {
+			best, off = s, e
+		}
+	}
+	if t >= l.cupA/4*0.9 {
+		try(nearest(Cup, t/l.cupA, cupParts))
+	}
+	least, most := l.tbspAbout, l.cupA/4
+	if from != Cup {
+		most = l.cupA / 2
+	}
+	if from == Tablespoon {
+		least /= 2
+	}
+	if t >= least*0.9 && t < most-1e-9 {
+		try(nearest(Tablespoon, t/l.tbspAbout, halfParts))
+	}
+	switch {
+	case t < 1:
+		try(nearest(Teaspoon, t, tinyParts))
+	case t < l.tbspAbout:
+		try(nearest(Teaspoon, t, tspParts))
+	}
+	return best, off
+}
+
+// pair gives the best sum of two measures for t teaspoons and its error.
+func (l ladder) pair(t float64) ([2]scoop, float64) {
+	var first scoop
+	switch {
+	case t < 1:
+		first = below(Teaspoon, t-1.0/8, []part{{0, 1}, {1, 4}, {1, 2}, {3, 4}})
+	case t < l.tbspAbout:
+		first = below(Teaspoon, t-1.0/8, tspParts)
+	case t < l.cupA/4:
+		first = below(Tablespoon, t/l.tbspAbout, []part{{0, 1}})
+	default:
+		first = below(Cup, t/l.cupA, cupParts)
+	}
+	_, size := l.size(first.unit)
+	rest := t - first.about()*size
+	second := scoop{Teaspoon, 0, part{1, 8}}
+	if first.unit != Teaspoon {
+		second = l.remainder(rest, t)
+	}
+	if first.about() == 0 {
+		return [2]scoop{}, math.Inf(1)
+	}
+	_, sizeTwo := l.size(second.unit)
+	return [2]scoop{first, second}, math.Abs(rest-second.about()*sizeTwo) / t
+}
+
+// remainder measures what is left beside the first measure: tablespoons if
+// they come close enough, else teaspoons.
+func (l ladder) remainder(rest, t float64) scoop {
+	if rest >= l.tbspAbout*0.9 {
+		s := nearest(Tablespoon, rest/l.tbspAbout, halfParts)
+		if math.Abs(s.about()*l.tbspAbout-rest)/t <= closeRest || rest > l.tbspAbout*1.5 {
+			return s
+		}
+	}
+	if rest < 1 {
+		return nearest(Teaspoon, rest, tinyParts)
+	}
+	return nearest(Teaspoon, rest, halfParts)
+}
+
+func (l ladder) showPair(exact Number, two [2]scoop) Shown {
+	first, second := two[0].amount(), two[1].amount()
+	one, _ := l.size(first.Unit)
+	other, _ := l.size(second.Unit)
+	return showSum(exact.Quo(other), first, second, one.Quo(other), " + ")
+}
+
+// tinySpoon writes less than ⅛ tsp as a pinch or a smidgen.
+func tinySpoon(exact Number, t float64) Shown {
+	u, size := Pinch, ofTeaspoon[Pinch]
+	if t < 3.0/64 {
+		u, size = Smidgen, ofTeaspoon[Smidgen]
+	}
+	return show(One(exact.Quo(size)), Of(whole, u))
+}
+
+// spoonRange writes a range in the one unit that fits both ends best.
+func (l ladder) spoonRange(exact Range, from Unit) Shown {
+	lo, hi := exact.From.Float(), exact.To.Float()
+	var best [2]scoop
+	off := math.Inf(1)
+	for _, u := range []Unit{from, Cup, Tablespoon, Teaspoon} {
+		_, size := l.size(u)
+		if u != from && !l.suits(u, lo, hi) || u == from && off < math.Inf(1) {
+			continue
+		}
+		a, b := nearest(u, lo/size, partsOf(u, lo)), nearest(u, hi/size, partsOf(u, hi))
+		e := max(math.Abs(a.about()*size-lo)/max(lo, 1e-9), math.Abs(b.about()*size-hi)/hi)
+		if u == from && !l.suits(u, lo, hi) {
+			e += 1e3 // only if nothing else will do
+		}
+		if e < off-1e-9 {
+			best, off = [2]scoop{a, b}, e
+		}
+	}
+	shown := Amount{Range{best[0].amount().From, best[1].amount().From}, best[0].unit}
+	size, _ := l.size(shown.Unit)
+	return Shown{Text: shown.String(), Amount: shown, Parts: []Amount{shown}, ErrorPercent: errorOf(exact, toBase(shown.Range, size))}
+}
+
+// suits tells whether a cook would write lo to hi teaspoons in u.
+func (l ladder) suits(u Unit, lo, hi float64) bool {
+	switch u {
+	case Cup:
+		return lo >= l.cupA/4*0.9
+	case Tablespoon:
+		return lo >= l.tbspAbout*0.45 && hi <= l.cupA/2+1e-9
+	}
+	return hi <= 2*l.tbspAbout+1e-9
+}
+
+func partsOf(u Unit, t float64) []part {
+	switch {
+	case u == Cup:
+		return cupParts
+	case u == Tablespoon:
+		return halfParts
+	case t < 1:
+		return tinyParts
+	}
+	return tspParts
+}
+
+// smallSpoons writes pinches, dashes and smidgens: in their own unit up to
+// four, then in teaspoons.
+func (h Hand) smallSpoons(a Amount) Shown {
+	if a.To.Cmp(four) <= 0 {
+		return counted(a)
+	}
+	return h.spoons(Amount{a.Range.Scale(ofTeaspoon[a.Unit]), Teaspoon})
+}
