@@ -11,8 +11,9 @@ import (
 )
 
 // Install brings every tool that is missing: Debian's packages where the
-// system has apt-get and we are root, then npm's. What it runs writes to out.
-// The error names each tool that is still missing and how to get it.
+// system has apt-get and we are root, then npm's. It says to out what it
+// installs, and what the installing program wrote if that failed. The error
+// names each tool that is still missing and how to get it.
 func Install(ctx context.Context, out io.Writer) error {
 	missing := Missing()
 	if len(missing) == 0 {
@@ -86,11 +87,12 @@ func aptInstall(ctx context.Context, out io.Writer, debs []string) error {
 	wait := []string{"-q", "-o", "DPkg::Lock::Timeout=300"}
 	update := append(append([]string{}, wait...), "update")
 	install := append(append([]string{}, wait...), "install", "-y", "--no-install-recommends")
+	fmt.Fprintf(out, "installing with apt-get: %s\n", strings.Join(debs, " "))
 	for _, args := range [][]string{update, append(install, debs...)} {
 		cmd := exec.CommandContext(ctx, "apt-get", args...)
 		cmd.Env = append(os.Environ(), "DEBIAN_FRONTEND=noninteractive")
-		cmd.Stdout, cmd.Stderr = out, out
-		if err := cmd.Run(); err != nil {
+		if said, err := cmd.CombinedOutput(); err != nil {
+			fmt.Fprintf(out, "%s", said)
 			return fmt.Errorf("apt-get %s: %w", args[len(wait)], err)
 		}
 	}

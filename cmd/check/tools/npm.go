@@ -82,6 +82,7 @@ func installed(packageJSON string) (string, error) {
 
 // installNPM brings the pinned packages. No script of theirs is run.
 func installNPM(ctx context.Context, out io.Writer) error {
+	fmt.Fprintln(out, "installing with npm what package-lock.json of the checks pins")
 	folder, err := npmFolder()
 	if err != nil {
 		return err
@@ -95,8 +96,9 @@ func installNPM(ctx context.Context, out io.Writer) error {
 		}
 	}
 	cmd := exec.CommandContext(ctx, "npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund")
-	cmd.Dir, cmd.Stdout, cmd.Stderr = folder, out, out
-	if err := cmd.Run(); err != nil {
+	cmd.Dir = folder
+	if said, err := cmd.CombinedOutput(); err != nil {
+		fmt.Fprintf(out, "%s", said)
 		return fmt.Errorf("npm ci: %w", err)
 	}
 	return nil
