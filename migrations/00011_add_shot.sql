@@ -1,0 +1,23 @@
+-- +goose Up
+CREATE TABLE shot (
+    shot_id              INTEGER PRIMARY KEY AUTOINCREMENT,
+    episode_id           INTEGER NOT NULL REFERENCES episode (episode_id) ON DELETE CASCADE,
+    position             INTEGER NOT NULL CHECK (position <> 0), -- from 1; below 0 only while reordering
+    title                TEXT    NOT NULL,
+    kind                 TEXT    NOT NULL,
+    setup                TEXT    NOT NULL, -- camera position and light
+    component            TEXT    NOT NULL, -- by name: versions come and go
+    step                 INTEGER NOT NULL CHECK (step >= 0), -- from 1 in the component; 0 for none
+    status               TEXT    NOT NULL CHECK (status IN ('to shoot', 'got', 'retake')),
+    note                 TEXT    NOT NULL,
+    revision             INTEGER NOT NULL DEFAULT 1,
+    deleted_at           TEXT,
+    deleted_with_episode INTEGER NOT NULL DEFAULT 0
+) STRICT;
+
+CREATE INDEX shot_by_episode ON shot (episode_id, status);
+CREATE UNIQUE INDEX shot_order ON shot (episode_id, position) WHERE deleted_at IS NULL;
+CREATE INDEX shot_deleted ON shot (deleted_at) WHERE deleted_at IS NOT NULL;
+
+-- +goose Down
+DROP TABLE shot;

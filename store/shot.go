@@ -1,0 +1,159 @@
+package store
+
+import (
+	"context"
+
+	"benchproof/kitchen/episode"
+)
+
+const selectShot = `
+SELECT shot_id, episode_id, position, title, kind, setup, component, step, status, note, revision
+FROM shot`
+
+func scanShot(row scanner) (h episode.Shot, err error) {
+	err = row.Scan(&h.ID, &h.EpisodeID, &h.Position, &h.Title, &h.Kind, &h.Setup, &h.Component, &h.Step, &h.Status, &h.Note, &h.Revision)
+	return h, err
+}
+
+const insertShot = `
+INSERT INTO shot (episode_id, position, title, kind, setup, component, step, status, note)
+SELECT episode_id,
+       (SELECT count(*) + 1 FROM shot AS h WHERE h.episode_id = ?1 AND h.deleted_at IS NULL),
+       ?2, ?3, ?4, ?5, ?6, ?7, ?8
+FROM episode
+WHERE episode_id = ?1
+  AND deleted_at IS NULL`
+
+var editedShot = edited{
+	noun: "shot",
+	update: `
+UPDATE shot
+SET title = ?3,
+    kind = ?4,
+    setup = ?5,
+    component = ?6,
+    step = ?7,
+    status = ?8,
+    note = ?9,
+    revision = revision + 1
+WHERE shot_id = ?1
+  AND revision = ?2
+  AND deleted_at IS NULL`,
+	revision: `
+SELECT revision
+FROM shot
+WHERE shot_id = ?1
+  AND deleted_at IS NULL`,
+}
+
+// shotFields are what both inserting and saving a shot write, in order.
+func shotFields(h episode.Shot) []any {
+	return []any{h.Title, h.Kind, h.Setup, h.Component, h.Step, h.Status, h.Note}
+}
+
+var shots = child{
+	plural: "shots",
+	count: `
+SELECT count(*)
+FROM shot
+WHERE episode_id = ?1
+  AND deleted_at IS NULL`,
+	home: `
+SELECT episode_id, position, deleted_at IS NULL
+FROM shot
+WHERE shot_id = ?1`,
+	order: &siblings{
+		ids: `
+SELECT shot_id
+FROM shot
+WHERE episode_id = ?1
+  AND deleted_at IS NULL
+ORDER BY position`,
+		aside: `
+UPDATE shot
+SET position = -position
+WHERE episode_id = ?1
+  AND deleted_at IS NULL`,
+		place: `
+UPDATE shot
+SET position = ?2
+WHERE shot_id = ?1`,
+	},
+	undoable: undoable{
+		noun: "shot",
+		remove: `
+UPDATE shot
+SET deleted_at = ?2
+WHERE shot_id = ?1
+  AND deleted_at IS NULL`,
+		restore: `
+UPDATE shot
+SET deleted_at = NULL,
+    position = (SELECT count(*) + 1 FROM shot AS h WHERE h.episode_id = shot.episode_id AND h.deleted_at IS NULL)
+WHERE shot_id = ?1
+  AND deleted_at IS NOT NULL`,
+	},
+}
+
+// Shots lists an episode's shots in their order.
+func (s *Store) Shots(ctx context.Context, episodeID int64) ([]episode.Shot, error) {
+	all, err := list(ctx, s.reader, scanShot, selectShot+`
+WHERE episode_id = ?1
+  AND deleted_at IS NULL
+ORDER BY position
+LIMIT ?2`, episodeID, mostChildren)
+	return all, operation{"list shots of episode", episodeID}.wrap(err)
+}
+
+// Shot gives one shot.
+func (s *Store) Shot(ctx context.Context, id int64) (episode.Shot, error) {
+	h, err := one(ctx, s.reader, "shot", scanShot, selectShot+`
+WHERE shot_id = ?1
+  AND deleted_at IS NULL`, id)
+	return h, operation{"read shot", id}.wrap(err)
+}
+
+// AddShot puts a shot at its Position in the list, last if that is 0.
+func (s *Store) AddShot(ctx context.Context, h episode.Shot) (id int64, err error) {
+	err = s.write(ctx, operation{"add shot to episode", h.EpisodeID}, func(t *tx) error {
+		id, err = t.addChild(ctx, shots, h.EpisodeID, h.Position, insertShot, shotFields(h)...)
+		return err
+	})
+	return id, err
+}
+
+// SaveShot keeps what was edited: all but the position, for which see
+// MoveShot.
+func (s *Store) SaveShot(ctx context.Context, h episode.Shot) error {
+	return s.write(ctx, operation{"save shot", h.ID}, func(t *tx) error {
+		return t.save(ctx, editedShot, h.ID, h.Revision, shotFields(h)...)
+	})
+}
+
+// SetShotStatus notes how far a shot has come, whatever its revision, and
+// counts that up.
+func (s *Store) SetShotStatus(ctx context.Context, id int64, status episode.ShotStatus) error {
+	return s.write(ctx, operation{"set status of shot", id}, func(t *tx) error {
+		rows, err := t.change(ctx, `
+UPDATE shot
+SET status = ?2,
+    revision = revision + 1
+WHERE shot_id = ?1
+  AND deleted_at IS NULL`, id, status)
+		if err == nil && rows == 0 {
+			err = missing("shot")
+		}
+		return err
+	})
+}
+
+// MoveShot moves a shot by places down the list, up if by is negative, and no
+// further than its ends. The revision stays.
+func (s *Store) MoveShot(ctx context.Context, id int64, by int) error {
+	return s.moveChild(ctx, shots, id, by)
+}
+
+// DeleteShot hides a shot; Restore brings it back to its place.
+func (s *Store) DeleteShot(ctx context.Context, id int64) error {
+	return s.deleteChild(ctx, shots, id)
+}
