@@ -1,3 +1,9 @@
 // Package shop turns batches of recipes into what to buy: summed per food,
 // grouped by aisle in walking order.
+//
+// Sums are exact; only what is written is rounded, and always upwards, for a
+// list that buys too little spoils a shoot. Of a range the larger end is bought.
+// Nothing a recipe names is left out but tap water: a line that was not read, or
+// whose food the larder does not know, stands on the list as written or among
+// its questions.
 package shop
