@@ -47,6 +47,8 @@ func judge(module, from, to string, test bool) []string {
 	}
 	target, ours := inside(module, to)
 	switch {
+	case !ours && test && below(to, testsMayKnow[room(from)]):
+		return nil
 	case !ours && below(to, banned[room(from)]):
 		return []string{fmt.Sprintf("%s imports %s, which %s must not know", here, to, room(from))}
 	case !ours || target == from:

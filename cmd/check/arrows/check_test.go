@@ -52,6 +52,8 @@ func TestCheck(t *testing.T) {
 		{"web's tests and the browser", "m/web", "m/cmd/check/browser", true, ""},
 		{"views and store", "m/views", "m/store", false, "views imports store"},
 		{"views and requests", "m/views", "net/http", false, "must not know"},
+		{"views' tests and a server", "m/views", "net/http/httptest", true, ""},
+		{"views' tests and SQL", "m/views", "database/sql", true, "must not know"},
 		{"views and templates", "m/views", "github.com/a-h/templ", false, ""},
 		{"store and views", "m/store", "m/views", false, "store imports views"},
 		{"store and web", "m/store", "m/web", false, "store imports web"},

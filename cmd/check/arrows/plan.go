@@ -33,6 +33,12 @@ var testsMayToo = map[string][]string{
 	"seed":    {"store"},
 }
 
+// testsMayKnow lists the packages from outside that only a room's tests may
+// know: those of views serve its specimens to a browser.
+var testsMayKnow = map[string][]string{
+	"views": {"net/http"},
+}
+
 // banned lists, for a room, the packages from outside that it must not know,
 // each with all that lies below it.
 var banned = map[string][]string{

@@ -21,9 +21,11 @@ func Files(ctx context.Context, root string) ([]string, error) {
 	}
 	cmd := exec.CommandContext(ctx, "git", "ls-files", "-z", "--cached", "--others", "--exclude-standard")
 	cmd.Dir = root
+	var said strings.Builder
+	cmd.Stderr = &said
 	out, err := cmd.Output()
 	if err != nil {
-		return nil, fmt.Errorf("git ls-files: %w", err)
+		return nil, fmt.Errorf("git ls-files: %w: %s", err, strings.TrimSpace(said.String()))
 	}
 	var files []string
 	for name := range strings.SplitSeq(string(out), "\x00") {
