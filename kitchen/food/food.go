@@ -1,6 +1,10 @@
 package food
 
-import "benchproof/kitchen/measure"
+import (
+	"strings"
+
+	"benchproof/kitchen/measure"
+)
 
 // Food is one food the larder knows.
 type Food struct {
@@ -11,24 +15,22 @@ type Food struct {
 	Aisle   string    // one of Aisles
 	Weights []Weight  // grams per measure, by form and size; the first of a unit is its default
 	Per100  Nutrients // per 100 g as eaten
-	// Allergens are codes: "wheat", "gluten", "milk", "egg", "almond" …
+	// Allergens are codes of AllergenCodes: "wheat", "milk", "egg", "almond" …
 	Allergens []string
-	Packs     []Pack // usual packs to buy; may be empty
-	Source    string // "USDA SR 20081", or "estimate"
+	// MayHold are codes that some makers' versions hold and others do not: the
+	// pack must be read.
+	MayHold []string
+	Packs   []Pack // usual packs to buy; may be empty
+	Source  string // "USDA SR 20081", or "estimate"; of Per100
 }
 
 // Weight is what one US-customary measure, or one piece, of a food weighs.
 type Weight struct {
 	Unit   measure.Unit   // cup, tbsp, tsp, fl oz … (US sizes), or a count unit
 	Form   string         // "sifted", "chopped", "large"; "" is the default form
+	System measure.System // whose size classes Form speaks of ("large" eggs); "" for everybody's
 	Grams  measure.Number // per one unit, > 0
 	Source string         // "USDA SR 20081", or "estimate"
-}
-
-// Nutrients are per 100 g. A nil field is not known, which is not zero.
-type Nutrients struct {
-	Water, EnergyKcal, Protein, Fat, Saturated    *measure.Number // g, kcal
-	Carbohydrate, Sugars, Fibre, SodiumMilligrams *measure.Number // g (carbohydrate includes fibre), mg
 }
 
 // Pack is one size a food is bought in.
@@ -36,6 +38,13 @@ type Pack struct {
 	Amount measure.Amount // 500 g, 1 l, 12 each
 	Name   string         // "bag", "tin", "tray"; may be ""
 }
+
+// Estimate is the Source of a figure that no table was found for. One taken
+// from a table's nearest food says so behind it: "estimate, as USDA SR 20083".
+const Estimate = "estimate"
+
+// IsEstimate tells whether a source is an estimate of either kind.
+func IsEstimate(source string) bool { return strings.HasPrefix(source, Estimate) }
 
 // Aisles are the shop's sections in walking order.
 var Aisles = []string{

@@ -1,0 +1,162 @@
+package food
+
+// Lengths from which one and two slips are forgiven.
+const (
+	oneSlipFrom  = 5
+	twoSlipsFrom = 9
+)
+
+// addSlips files a stem under itself with one letter dropped, or up to two in
+// long words, so that a misspelt word can be met half-way.
+func (x *index) addSlips(word string) {
+	for _, d := range dropped(word) {
+		x.slips[d] = append(x.slips[d], word)
+	}
+}
+
+// dropped gives word and its forms with letters dropped, as far as slips are
+// forgiven in a word of its length.
+func dropped(word string) []string {
+	if len(word) < oneSlipFrom-1 {
+		return nil
+	}
+	forms := []string{word}
+	seen := map[string]bool{word: true}
+	rounds := 1
+	if len(word) >= twoSlipsFrom-1 {
+		rounds = 2
+	}
+	for start := 0; rounds > 0; rounds-- {
+		end := len(forms)
+		for _, form := range forms[start:end] {
+			for i := range len(form) {
+				if d := form[:i] + form[i+1:]; !seen[d] {
+					seen[d] = true
+					forms = append(forms, d)
+				}
+			}
+		}
+		start = end
+	}
+	return forms
+}
+
+// near gives the stems nearest to an unknown word, within the slips its length
+// allows; none if the first letter differs, which is hardly ever a slip.
+func (x *index) near(word string) []string {
+	most := 0
+	switch {
+	case len(word) >= twoSlipsFrom:
+		most = 2
+	case len(word) >= oneSlipFrom:
+		most = 1
+	default:
+		return nil
+	}
+	var found []string
+	seen := map[string]bool{}
+	for _, d := range dropped(word) {
+		for _, candidate := range x.slips[d] {
+			if seen[candidate] || candidate[0] != word[0] || len(candidate) < oneSlipFrom-1 {
+				continue
+			}
+			seen[candidate] = true
+			switch n := distance(word, candidate); {
+			case n < most:
+				most, found = n, append(found[:0], candidate)
+			case n == most:
+				found = append(found, candidate)
+			}
+		}
+	}
+	return found
+}
+
+// distance counts the slips between two words: a letter more, less, other, or
+// two neighbours changed about (optimal string alignment).
+func distance(a, b string) int {
+	const most = 40
+	if len(a) > most || len(b) > most {
+		return most
+	}
+	var rows [3][most + 1]int
+	before, above, row := &rows[0], &rows[1], &rows[2]
+	for j := 0; j <= len(b); j++ {
+		above[j] = j
+	}
+	for i := 1; i <= len(a); i++ {
+		row[0] = i
+		for j := 1; j <= len(b); j++ {
+			change := 1
+			if a[i-1] == b[j-1] {
+				change = 0
+			}
+			row[j] = min(above[j]+1, row[j-1]+1, above[j-1]+change)
+			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
+				row[j] = min(row[j], before[j-2]+1)
+			}
+		}
+		before, above, row = above, row, before
+	}
+	return above[len(b)]
+}
+
+// findSlip reads unknown words as the words they are nearest to, and accepts
+// the reading if every word then has a meaning and only one food fits.
+func (l *Larder) findSlip(list []token) finding {
+	mended := append([]token(nil), list...)
+	var choices []string
+	at := -1
+	for i, t := range list {
+		if l.names.class(t.stem) != unknownWord || isFigure(t.plain) {
+			continue
+		}
+		near := l.names.near(t.stem)
+		if len(near) == 0 {
+			return finding{how: None}
+		}
+		mended[i] = token{plain: near[0], stem: near[0]}
+		switch {
+		case at < 0 || len(choices) == 1:
+			at, choices = i, near
+		case len(near) > 1:
+			return finding{how: None} // two words in doubt are too many
+		}
+	}
+	if at < 0 {
+		return finding{how: None}
+	}
+	var found []finding
+	for _, c := range choices {
+		mended[at] = token{plain: c, stem: c}
+		f := l.findWhole(mended)
+		if f.how == None {
+			f = l.findAmong(mended)
+		}
+		if f.how != None && (len(found) == 0 || found[0].entries[0].food != f.entries[0].food) {
+			found = append(found, f)
+		}
+	}
+	return settleSlips(found)
+}
+
+// settleSlips makes one finding of the readings of a misspelt name.
+func settleSlips(found []finding) finding {
+	switch len(found) {
+	case 0:
+		return finding{how: None}
+	case 1:
+		f := found[0]
+		if f.how != Ask {
+			f.how = Spelling
+		}
+		return f
+	}
+	f := finding{how: Ask, list: found[0].list, used: found[0].used}
+	for _, each := range found {
+		for _, e := range each.entries {
+			f.add(e)
+		}
+	}
+	return f
+}
