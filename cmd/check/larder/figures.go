@@ -1,0 +1,35 @@
+package larder
+
+import (
+	"benchproof/kitchen/food"
+	"benchproof/kitchen/measure"
+)
+
+// figures gives the weights that the database has for a food, in the larder's
+// words, each unit and form once, in the database's order.
+func (r *Reference) figures(ndb string) []food.Weight {
+	row, ok := r.Row(ndb)
+	if !ok {
+		return nil
+	}
+	var weights []food.Weight
+	seen := map[reading]bool{}
+	for _, m := range r.Measures(ndb) {
+		as, ok := readMeasure(m.Text, row.Name)
+		if !ok || seen[as] || m.Grams.Sign() <= 0 {
+			continue
+		}
+		seen[as] = true
+		weights = append(weights, food.Weight{Unit: as.unit, Form: as.form, Grams: m.Grams})
+	}
+	return weights
+}
+
+// precision is what the tables keep: four decimals.
+var precision = measure.MustNumber("0.00005")
+
+// agree tells whether two figures are the same to the tables' precision.
+func agree(a, b measure.Number) bool {
+	d := a.Sub(b)
+	return d.Cmp(precision) <= 0 && precision.Add(d).Sign() >= 0
+}
