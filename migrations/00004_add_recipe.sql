@@ -79,8 +79,8 @@ CREATE TABLE line (
     FOREIGN KEY (version_id, component) REFERENCES component (version_id, position) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
--- The lines that somebody must look at.
-CREATE INDEX line_open ON line (version_id, is_read) WHERE is_read = 0 OR reason <> '' OR choices <> '';
+CREATE INDEX line_unread ON line (version_id) WHERE is_read = 0;
+CREATE INDEX line_questioned ON line (version_id) WHERE is_read = 1 AND (reason <> '' OR choices <> '');
 
 CREATE TABLE step (
     version_id   INTEGER NOT NULL,
@@ -102,7 +102,7 @@ CREATE TABLE step (
     FOREIGN KEY (version_id, component) REFERENCES component (version_id, position) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
-CREATE INDEX step_open ON step (version_id) WHERE reason <> '';
+CREATE INDEX step_questioned ON step (version_id) WHERE reason <> '';
 
 CREATE TABLE unread_line (
     version_id INTEGER NOT NULL REFERENCES version (version_id) ON DELETE CASCADE,

@@ -13,7 +13,8 @@ CREATE TABLE batch (
     deleted_with_episode INTEGER NOT NULL DEFAULT 0
 ) STRICT;
 
-CREATE INDEX batch_by_episode ON batch (episode_id);
+-- All that the season counts, so that it needs no row.
+CREATE INDEX batch_by_episode ON batch (episode_id, deleted_at, kind);
 CREATE INDEX batch_deleted ON batch (deleted_at) WHERE deleted_at IS NOT NULL;
 
 -- +goose Down

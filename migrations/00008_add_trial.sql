@@ -18,7 +18,8 @@ CREATE TABLE trial (
     deleted_with_episode INTEGER NOT NULL DEFAULT 0
 ) STRICT;
 
-CREATE INDEX trial_by_episode ON trial (episode_id);
+-- All that the season counts, so that it needs no row.
+CREATE INDEX trial_by_episode ON trial (episode_id, deleted_at, version_id, verdict, scale);
 CREATE INDEX trial_by_version ON trial (version_id);
 CREATE INDEX trial_deleted ON trial (deleted_at) WHERE deleted_at IS NOT NULL;
 

@@ -15,7 +15,8 @@ CREATE TABLE shot (
     deleted_with_episode INTEGER NOT NULL DEFAULT 0
 ) STRICT;
 
-CREATE INDEX shot_by_episode ON shot (episode_id, status);
+-- All that the season counts, so that it needs no row.
+CREATE INDEX shot_by_episode ON shot (episode_id, deleted_at, status);
 CREATE UNIQUE INDEX shot_order ON shot (episode_id, position) WHERE deleted_at IS NULL;
 CREATE INDEX shot_deleted ON shot (deleted_at) WHERE deleted_at IS NOT NULL;
 

@@ -1,8 +1,8 @@
 package store
 
 import (
-	"encoding"
 	"fmt"
+	"strconv"
 	"time"
 
 	"benchproof/kitchen/measure"
@@ -65,15 +65,26 @@ func scanTime(to *time.Time, layout string, value any) error {
 	return err
 }
 
-// exact scans a column that holds the text form of a value, such as an exact
-// number.
-type exact struct{ to encoding.TextUnmarshaler }
+// exact scans a column that holds an exact number.
+type exact struct{ to *measure.Number }
 
 // Scan takes the column's value.
-func (e exact) Scan(value any) error {
+func (e exact) Scan(value any) (err error) {
 	text, ok := value.(string)
 	if !ok {
-		return fmt.Errorf("an exact value is stored as %T", value)
+		return fmt.Errorf("an exact number is stored as %T", value)
 	}
-	return e.to.UnmarshalText([]byte(text))
+	*e.to, err = number(text)
+	return err
+}
+
+// number reads an exact number; most are short and whole, which is cheap.
+func number(text string) (measure.Number, error) {
+	if text == "0" {
+		return measure.Number{}, nil
+	}
+	if n, err := strconv.ParseInt(text, 10, 64); err == nil {
+		return measure.Whole(n), nil
+	}
+	return measure.ParseNumber(text)
 }

@@ -139,7 +139,7 @@ func (f *fields) number() measure.Number {
 	if text == "" {
 		return measure.Number{}
 	}
-	n, err := measure.ParseNumber(text)
+	n, err := number(text)
 	f.keep(err)
 	return n
 }

@@ -2,6 +2,7 @@ package store
 
 import (
 	"context"
+	"math"
 
 	"benchproof/kitchen/episode"
 )
@@ -18,7 +19,10 @@ type SeasonRow struct {
 	Facts episode.Facts
 }
 
-// selectSeason counts with one look-up by index for each figure and episode.
+// selectSeason takes the episodes with ids from ?1 to ?2. Left alone, SQLite
+// would read every line of every recipe and every narration to count them;
+// the indexes named here hold all that is counted, and no more.
+//
 // PlannedSeconds adds up as script.Length does: as planned, else the words at
 // the show's pace, rounded up for each segment.
 const selectSeason = `
@@ -26,10 +30,10 @@ SELECT e.episode_id, e.number, e.title, e.stage, e.release_on, e.dish, e.inspire
        e.target_minutes, e.notes, COALESCE(v.recipe_id, 0), COALESCE(e.version_id, 0), e.scale, e.revision,
        COALESCE(r.name, ''),
        COALESCE(v.number, 0),
-       (SELECT count(*) FROM line AS l WHERE l.version_id = e.version_id AND l.is_read = 0 AND (l.is_read = 0 OR l.reason <> '' OR l.choices <> ''))
+       (SELECT count(*) FROM line AS l INDEXED BY line_unread WHERE l.version_id = e.version_id AND l.is_read = 0)
          + (SELECT count(*) FROM unread_line AS u WHERE u.version_id = e.version_id),
-       (SELECT count(*) FROM line AS l WHERE l.version_id = e.version_id AND l.is_read = 1 AND (l.is_read = 0 OR l.reason <> '' OR l.choices <> ''))
-         + (SELECT count(*) FROM step AS p WHERE p.version_id = e.version_id AND p.reason <> ''),
+       (SELECT count(*) FROM line AS l INDEXED BY line_questioned WHERE l.version_id = e.version_id AND l.is_read = 1 AND (l.reason <> '' OR l.choices <> ''))
+         + (SELECT count(*) FROM step AS p INDEXED BY step_questioned WHERE p.version_id = e.version_id AND p.reason <> ''),
        COALESCE(t.proved, 0), COALESCE(t.nearly, 0), COALESCE(t.not_yet, 0), COALESCE(t.other, 0), COALESCE(t.at_scale, 0),
        COALESCE(b.batches, 0), COALESCE(b.shoot, 0),
        COALESCE(g.segments, 0), COALESCE(g.silent, 0), COALESCE(g.seconds, 0),
@@ -51,13 +55,15 @@ LEFT JOIN (
            max(x.version_id = y.version_id AND x.scale = y.scale) AS at_scale
     FROM trial AS x
     JOIN episode AS y ON y.episode_id = x.episode_id
-    WHERE x.deleted_at IS NULL
+    WHERE x.episode_id BETWEEN ?1 AND ?2
+      AND x.deleted_at IS NULL
     GROUP BY x.episode_id
 ) AS t ON t.episode_id = e.episode_id
 LEFT JOIN (
     SELECT x.episode_id, count(*) AS batches, count(*) FILTER (WHERE x.kind = 'shoot') AS shoot
     FROM batch AS x
-    WHERE x.deleted_at IS NULL
+    WHERE x.episode_id BETWEEN ?1 AND ?2
+      AND x.deleted_at IS NULL
     GROUP BY x.episode_id
 ) AS b ON b.episode_id = e.episode_id
 LEFT JOIN (
@@ -66,9 +72,10 @@ LEFT JOIN (
            count(*) FILTER (WHERE x.words = 0 AND x.planned_seconds = 0) AS silent,
            sum(CASE WHEN x.planned_seconds > 0 THEN x.planned_seconds
                     ELSE (x.words * 60 + y.words_per_minute - 1) / y.words_per_minute END) AS seconds
-    FROM segment AS x
+    FROM segment AS x INDEXED BY segment_by_episode
     CROSS JOIN show AS y
-    WHERE x.deleted_at IS NULL
+    WHERE x.episode_id BETWEEN ?1 AND ?2
+      AND x.deleted_at IS NULL
     GROUP BY x.episode_id
 ) AS g ON g.episode_id = e.episode_id
 LEFT JOIN (
@@ -77,7 +84,8 @@ LEFT JOIN (
            count(*) FILTER (WHERE x.status = 'to shoot') AS to_shoot,
            count(*) FILTER (WHERE x.status = 'retake') AS to_retake
     FROM shot AS x
-    WHERE x.deleted_at IS NULL
+    WHERE x.episode_id BETWEEN ?1 AND ?2
+      AND x.deleted_at IS NULL
     GROUP BY x.episode_id
 ) AS h ON h.episode_id = e.episode_id
 LEFT JOIN cut AS c ON c.cut_id = (
@@ -88,10 +96,10 @@ LEFT JOIN cut AS c ON c.cut_id = (
     ORDER BY x.turn DESC
     LIMIT 1
 )
-WHERE e.deleted_at IS NULL
-  AND (?1 IS NULL OR e.episode_id = ?1)
+WHERE e.episode_id BETWEEN ?1 AND ?2
+  AND e.deleted_at IS NULL
 ORDER BY e.release_on DESC NULLS FIRST, e.number DESC, e.episode_id DESC
-LIMIT ?2`
+LIMIT ?3`
 
 func scanSeasonRow(row scanner) (r SeasonRow, err error) {
 	f := &r.Facts
@@ -112,12 +120,12 @@ func scanSeasonRow(row scanner) (r SeasonRow, err error) {
 // Season lists the episodes in the order of Episodes, each with what its rows
 // tell about how far it has come, in one query.
 func (s *Store) Season(ctx context.Context) ([]SeasonRow, error) {
-	all, err := list(ctx, s.reader, scanSeasonRow, selectSeason, nil, mostEpisodes)
+	all, err := list(ctx, s.reader, scanSeasonRow, selectSeason, 1, math.MaxInt64, mostEpisodes)
 	return all, operation{verb: "read season"}.wrap(err)
 }
 
 // SeasonRow gives one episode's row of the season.
 func (s *Store) SeasonRow(ctx context.Context, episodeID int64) (SeasonRow, error) {
-	r, err := one(ctx, s.reader, "episode", scanSeasonRow, selectSeason, episodeID, mostEpisodes)
+	r, err := one(ctx, s.reader, "episode", scanSeasonRow, selectSeason, episodeID, episodeID, mostEpisodes)
 	return r, operation{"read season's row of episode", episodeID}.wrap(err)
 }

@@ -60,4 +60,3 @@ func must[T any](value T, err error) func(testing.TB) T {
 		return value
 	}
 }
-
