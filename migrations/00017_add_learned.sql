@@ -19,12 +19,12 @@ CREATE TABLE line_correction (
 ) STRICT, WITHOUT ROWID;
 
 -- What a written name means anywhere in the show.
-CREATE TABLE learned_name (
+CREATE TABLE learned_food (
     name       TEXT NOT NULL PRIMARY KEY, -- as written
     food_id    TEXT NOT NULL, -- the larder's food
     learned_at TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
 -- +goose Down
-DROP TABLE learned_name;
+DROP TABLE learned_food;
 DROP TABLE line_correction;

@@ -8,7 +8,7 @@ import (
 
 const (
 	mostLineCorrections = 2000
-	mostLearnedNames    = 20000
+	mostLearnedFoods    = 20000
 )
 
 const selectLineCorrections = `
@@ -87,37 +87,37 @@ WHERE recipe_id = ?1
 	})
 }
 
-// learnedName is a written name and the food it means.
-type learnedName struct{ name, foodID string }
+// learnedFood is a written name and the food it means.
+type learnedFood struct{ name, foodID string }
 
-func scanLearnedName(row scanner) (f learnedName, err error) {
+func scanLearnedFood(row scanner) (f learnedFood, err error) {
 	err = row.Scan(&f.name, &f.foodID)
 	return f, err
 }
 
-// LearnedNames gives the food ids that written names mean in this show, as
+// LearnedFoods gives the food ids that written names mean in this show, as
 // food.Larder.Learn takes them.
-func (s *Store) LearnedNames(ctx context.Context) (map[string]string, error) {
-	all, err := list(ctx, s.reader, scanLearnedName, `
+func (s *Store) LearnedFoods(ctx context.Context) (map[string]string, error) {
+	all, err := list(ctx, s.reader, scanLearnedFood, `
 SELECT name, food_id
-FROM learned_name
+FROM learned_food
 ORDER BY name
-LIMIT ?1`, mostLearnedNames)
+LIMIT ?1`, mostLearnedFoods)
 	foods := make(map[string]string, len(all))
 	for _, each := range all {
 		foods[each.name] = each.foodID
 	}
-	return foods, operation{verb: "list learned names"}.wrap(err)
+	return foods, operation{verb: "list learned foods"}.wrap(err)
 }
 
-// LearnName keeps which food a written name means, in place of an earlier one.
-func (s *Store) LearnName(ctx context.Context, name, foodID string) error {
-	return s.write(ctx, operation{verb: "learn name"}, func(t *tx) error {
-		if err := t.room(ctx, "learned names", mostLearnedNames, "SELECT count(*) FROM learned_name WHERE name <> ?1", name); err != nil {
+// LearnFood keeps which food a written name means, in place of an earlier one.
+func (s *Store) LearnFood(ctx context.Context, name, foodID string) error {
+	return s.write(ctx, operation{verb: "learn food"}, func(t *tx) error {
+		if err := t.room(ctx, "learned names", mostLearnedFoods, "SELECT count(*) FROM learned_food WHERE name <> ?1", name); err != nil {
 			return err
 		}
 		_, err := t.change(ctx, `
-INSERT INTO learned_name (name, food_id, learned_at)
+INSERT INTO learned_food (name, food_id, learned_at)
 VALUES (?1, ?2, ?3)
 ON CONFLICT (name) DO UPDATE
 SET food_id = excluded.food_id,
@@ -126,11 +126,11 @@ SET food_id = excluded.food_id,
 	})
 }
 
-// ForgetName takes a learned name away; none there is no error.
-func (s *Store) ForgetName(ctx context.Context, name string) error {
-	return s.write(ctx, operation{verb: "forget name"}, func(t *tx) error {
+// ForgetFood takes a learned name away; none there is no error.
+func (s *Store) ForgetFood(ctx context.Context, name string) error {
+	return s.write(ctx, operation{verb: "forget food"}, func(t *tx) error {
 		_, err := t.change(ctx, `
-DELETE FROM learned_name
+DELETE FROM learned_food
 WHERE name = ?1`, name)
 		return err
 	})
