@@ -5,6 +5,7 @@ import (
 
 	"benchproof/kitchen/food"
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/ingredient"
 	"benchproof/kitchen/recipe/page"
 )
 
@@ -93,8 +94,59 @@ func readYield(words string) Yield { return Yield{Text: words} }
 
 func readSteps(number int, words string) []Step { return []Step{{Number: number, Text: words}} }
 
-// ReadLine reads one ingredient line: "200 g / 7 oz plain flour, sifted".
+// ReadLine reads one ingredient line: "200 g / 7 oz plain flour, sifted". A
+// correction for the line's text wins over what the text says.
 func (r Reader) ReadLine(text string) Line {
 	text = strings.TrimSpace(text)
-	return Line{Text: text, Food: text}
+	line := lineOf(text, ingredient.Read(page.Words(text), r.knows()))
+	r.correct(&line)
+	r.name(&line)
+	return line
+}
+
+func lineOf(text string, got ingredient.Reading) Line {
+	return Line{
+		Text: text, Read: got.Read, Reason: got.Reason,
+		Amount: got.Amount, HasAmount: got.HasAmount, About: got.About, Plus: got.Plus, Equals: got.Equals,
+		Packs: Packs{Count: got.Count, Size: got.Pack, Unit: got.In}, Size: got.Size,
+		Food: got.Food, Preparation: got.Preparation, Note: got.Note,
+		Optional: got.Optional, ToTaste: got.ToTaste, Divided: got.Divided, System: got.System,
+	}
+}
+
+// correct replaces the reading by what a person said, if they said anything
+// about this line.
+func (r Reader) correct(line *Line) {
+	c, ok := r.Corrections[line.Text]
+	if !ok {
+		return
+	}
+	*line = Line{Number: line.Number, Text: line.Text, Read: true, Corrected: true, Amount: c.Amount, HasAmount: c.HasAmount,
+		Food: c.Food, FoodID: c.FoodID, Preparation: c.Preparation, Note: c.Note, ToTaste: c.ToTaste, Size: c.Size}
+}
+
+// knows tells the grammar which names the larder has just as they stand.
+func (r Reader) knows() ingredient.Knows {
+	if r.Larder == nil {
+		return nil
+	}
+	return func(name string) bool {
+		how := r.Larder.Match(name).How
+		return how == food.Exact || how == food.Alias || how == food.Learned
+	}
+}
+
+// name finds the line's food in the larder.
+func (r Reader) name(line *Line) {
+	if r.Larder == nil || !line.Read || line.FoodID != "" {
+		return
+	}
+	match := r.Larder.Match(line.Food)
+	if match.Food != nil {
+		line.FoodID = match.Food.ID
+	}
+	line.Form = match.Form
+	for _, f := range match.Choices {
+		line.Choices = append(line.Choices, f.ID)
+	}
 }

@@ -74,6 +74,7 @@ type Line struct {
 	Reason      string // why it is not read, or what to look at; "" if all is well
 	Amount      measure.Amount
 	HasAmount   bool             // false for "salt", "salt, to taste"
+	About       bool             // "about 250 ml", "a generous cup": the amount is only nearly meant
 	Plus        []measure.Amount // "½ cup plus 1 tbsp": the 1 tbsp
 	Equals      []measure.Amount // other statements of the same amount: "200 g / 7 oz": the 7 oz
 	Packs       Packs            // "2 × 400 g tins"; zero if not packed

@@ -136,6 +136,9 @@ func Begins(text string) bool {
 	if strings.HasSuffix(first, "ly") && len(fields) > 1 {
 		first, fields = fields[1], fields[1:]
 	}
+	if first == "oven" && len(fields) > 1 && (fields[1] == "to" || fields[1] == "at" || fields[1] == "on") {
+		return true
+	}
 	if v, plain, ok := lookup(first); ok && plain && (!v.noun || sentence || len(fields) > 1 && determiners[fields[1]]) {
 		return true
 	}

@@ -40,6 +40,7 @@ type sorter struct {
 	titled   bool
 	yielded  bool
 	said     bool // the section in hand was opened by its own heading
+	entered  bool // the component in hand was named inside the method
 }
 
 // survey looks over the whole text once, for what single rows cannot tell.

@@ -75,6 +75,14 @@ func trim(s string) string {
 
 const bullets = "-–—*•·▪◦●○■□☐☑✓✔‣⁃∙+>"
 
+// Words gives one line without what only lays it out: bullet, number, box,
+// mark-up.
+func Words(line string) string {
+	r := Row{Text: trim(line)}
+	r.unmark()
+	return r.Words
+}
+
 // unmark sets Words: Text without what only lays it out.
 func (r *Row) unmark() {
 	words := r.Text
@@ -97,6 +105,9 @@ func (r *Row) unmark() {
 			words, r.marked = trim(end), true
 			break
 		}
+	}
+	if strings.Count(words, "**") >= 2 { // "**200 g** flour"
+		words = trim(strings.ReplaceAll(words, "**", ""))
 	}
 	r.Words = words
 }

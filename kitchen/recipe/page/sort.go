@@ -11,7 +11,7 @@ import (
 func (s *sorter) place(i int) {
 	r := &s.rows[i]
 	switch {
-	case !hasWords(r.Text):
+	case !hasWords(r.Text), isStepLabel(r.Words) && s.at >= inIngredients:
 		r.Role = Heading
 	case s.continues(i):
 	case s.isTitle(i):
@@ -79,7 +79,7 @@ func (s *sorter) placeIngredient(i int) {
 	case s.heads(i):
 		return
 	case isInstruction(r), s.isRemark(i):
-		s.at, s.said = inMethod, false
+		s.at, s.said, s.entered = inMethod, false, false
 		s.placeStep(i)
 		return
 	}
@@ -96,7 +96,7 @@ func (s *sorter) placeStep(i int) {
 		return
 	}
 	if s.at != inMethod {
-		s.at, s.said = inMethod, false
+		s.at, s.said, s.entered = inMethod, false, false
 	}
 	if !s.said && !r.Numbered && isIngredient(r) && !isInstruction(r) && !strings.HasSuffix(r.Words, ".") && s.part >= 0 {
 		r.Role, r.Part = Ingredient, s.part
@@ -113,7 +113,7 @@ func (s *sorter) placeStep(i int) {
 // stepPart is the component that a step without a heading of its own belongs
 // to: the one in hand, unless ingredients of several stood together first.
 func (s *sorter) stepPart() int {
-	if s.part >= 0 && (s.parts[s.part].steps > 0 || s.parts[s.part].lines == 0) {
+	if s.part >= 0 && (s.entered || s.parts[s.part].steps > 0 || s.parts[s.part].lines == 0) {
 		return s.part
 	}
 	groups, nameless := 0, -1
@@ -153,7 +153,7 @@ func (s *sorter) opens(i int) bool {
 	if sec == inMethod && rest == "" && !strings.HasSuffix(r.Words, ":") && unicode.IsLower(firstRune(r.Words)) && s.at == inIngredients && !s.listed {
 		return false
 	}
-	s.at, s.said = sec, true
+	s.at, s.said, s.entered = sec, true, false
 	switch {
 	case about != "":
 		s.enter(i, about)
@@ -189,6 +189,7 @@ func (s *sorter) enter(i int, name string) {
 		s.part = s.add(name, r.Number)
 	}
 	r.Role, r.Part = Component, s.part
+	s.entered = s.at == inMethod
 }
 
 // heads tells whether row i is a component's heading, and enters it.
@@ -262,7 +263,8 @@ func isLongSentence(words string) bool {
 }
 
 // isInstruction tells a step without knowing the section: it starts as an
-// instruction does and is numbered, or long, or ends in a full stop.
+// instruction does and is numbered, or long, or ends in a full stop, or goes on
+// with "the" or "a".
 func isInstruction(r *Row) bool {
 	words := r.Words
 	if rest, ok := bareNumber(words); ok {
@@ -271,8 +273,9 @@ func isInstruction(r *Row) bool {
 	if startsMeasured(words) || !method.Begins(words) {
 		return false
 	}
+	fields := strings.Fields(words)
 	return r.Numbered || len(words) > 60 || strings.HasSuffix(words, ".") || strings.HasSuffix(words, "!") ||
-		len(strings.Fields(words)) >= 5
+		len(fields) >= 5 || len(fields) >= 3 && (fields[1] == "the" || fields[1] == "a" || fields[1] == "on" || fields[0] == "oven")
 }
 
 // bareNumber takes a step's number that has no sign after it: "1 Preheat the
@@ -301,6 +304,12 @@ func (s *sorter) isRemark(i int) bool {
 	}
 	next := s.next(i)
 	return next == nil || !isIngredient(next)
+}
+
+// isStepLabel tells "Step 3" alone on its line.
+func isStepLabel(words string) bool {
+	fields := firstFields(words, 3)
+	return len(fields) == 2 && fields[0] == "step" && isNumeric(firstRune(fields[1]))
 }
 
 // isYield allows one yield; in the method only as a short line of its own.

@@ -136,7 +136,8 @@ func (s *sorter) continuesStep(r *Row, before Row) bool {
 	}
 	ended := strings.ContainsAny(before.Words[len(before.Words)-1:], ".!?:;)")
 	if unicode.IsLower(firstRune(r.Words)) {
-		return !method.Begins(r.Words) || !ended && len(before.Words) >= 50 || endsMidway(before.Words)
+		lowered := unicode.IsLower(firstRune(before.Words)) && before.Of == before.Number // nobody's sentences start with a capital here
+		return !method.Begins(r.Words) && !lowered || !ended && !lowered && len(before.Words) >= 50 || endsMidway(before.Words)
 	}
 	return !ended && (s.numbered || len(before.Words) >= 50 && !isInstruction(r))
 }

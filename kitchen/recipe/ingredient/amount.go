@@ -1,0 +1,274 @@
+package ingredient
+
+import (
+	"strings"
+	"unicode"
+
+	"benchproof/kitchen/measure"
+)
+
+// takeAmount takes an amount at the line's start with everything that restates
+// it or adds to it. It tells whether one stood there.
+func (l *line) takeAmount() bool {
+	text := l.rest
+	noun := cutArticle(text)
+	if isNumeral(first(noun)) {
+		text = noun // "a 400 g tin"
+	}
+	r, rest, ok := measure.ReadAmount(text)
+	if !ok && noun != "" && !loose[strings.ToLower(firstWord(noun))] {
+		r, rest, ok = measure.Reading{Amount: measure.Of(measure.Whole(1), measure.Each)}, noun, true // "a lemon"
+	}
+	if !ok {
+		return false
+	}
+	l.take(r, rest)
+	return true
+}
+
+// take keeps the reading r as the line's amount and goes on with rest.
+func (l *line) take(r measure.Reading, rest string) {
+	l.rest = rest
+	l.hold(r)
+	l.takePacks()
+	for l.takeOther() {
+	}
+	l.takePiece()
+}
+
+// hold sets the amount from r.
+func (l *line) hold(r measure.Reading) {
+	l.Amount, l.HasAmount = r.Amount, r.HasAmount()
+	l.System = r.System
+	if !l.HasAmount {
+		l.Amount = measure.Amount{}
+		l.note(r.Text)
+		return
+	}
+	l.About = l.About || r.Approximate && (r.Note != "" && !sizes[strings.ToLower(r.Note)] || !informal[r.Amount.Unit])
+	l.takeManner(r.Note)
+}
+
+// takeManner sorts how an amount is measured: a size, or "heaped", "packed".
+func (l *line) takeManner(manner string) {
+	switch {
+	case manner == "":
+	case sizes[strings.ToLower(manner)] && l.Size == "":
+		l.Size = strings.ToLower(manner)
+	case strings.Contains(manner, "packed"), strings.Contains(manner, "sifted"):
+		l.prep(manner)
+	default:
+		l.note(manner)
+	}
+}
+
+// takeOther takes one more statement of the amount, or an addition to it:
+// "/ 7 oz", "(7 oz)", "or 7 oz", "plus 1 tbsp".
+func (l *line) takeOther() bool {
+	rest := l.rest
+	switch first(rest) {
+	case '/', '=', '≈', '|':
+		return l.takeEqual(strings.TrimSpace(rest[len(string(first(rest))):]), false)
+	case '(', '[':
+		inner, after, ok := cutBracket(rest)
+		if ok && l.takeInner(inner) {
+			l.rest = after
+			return true
+		}
+		return false
+	case '+', '&':
+		return l.takePlus(strings.TrimSpace(rest[1:]))
+	case ',':
+		return l.takeEqual(strings.TrimSpace(rest[1:]), true)
+	}
+	word, after, _ := strings.Cut(rest, " ")
+	switch strings.ToLower(word) {
+	case "or":
+		return l.takeEqual(after, true)
+	case "plus":
+		return l.takePlus(after)
+	case "and":
+		return l.takePlus(after) || l.takeFraction(after)
+	case "minus", "less":
+		if r, _, ok := measure.ReadAmount(after); ok && r.HasAmount() {
+			l.bad = "An amount is taken away here. Write the amount that is left."
+		}
+	}
+	return false
+}
+
+// takeEqual takes another statement of the same amount. Where weighed asks for
+// it, only a mass or a volume that restates a mass or a volume will do: in "2
+// cups or 3 if you like", the 3 restates nothing.
+func (l *line) takeEqual(text string, weighed bool) bool {
+	r, rest, ok := measure.ReadAmount(text)
+	if !ok || !r.HasAmount() || weighed && (!isWeighed(r.Amount.Unit) || !isWeighed(l.Amount.Unit)) ||
+		!weighed && r.Amount.Unit == measure.Each {
+		return false
+	}
+	l.equal(r)
+	l.rest = rest
+	return true
+}
+
+func (l *line) equal(r measure.Reading) {
+	l.Equals = append(l.Equals, r.Amount)
+	if l.System == "" {
+		l.System = r.System
+	}
+}
+
+// takePlus takes "plus 1 tbsp" and "plus 20 g for the tin": an amount with a
+// unit. A plain number is of another food ("plus 1 yolk") and stays.
+func (l *line) takePlus(text string) bool {
+	r, rest, ok := measure.ReadAmount(text)
+	if !ok || !r.HasAmount() || r.Amount.Unit == measure.Each || !l.HasAmount {
+		return false
+	}
+	l.Plus = append(l.Plus, r.Amount)
+	if l.System == "" {
+		l.System = r.System
+	}
+	l.rest = rest
+	return true
+}
+
+// takeFraction takes "and a half" behind a whole number with its unit: "a cup and
+// a half of sugar".
+func (l *line) takeFraction(text string) bool {
+	if !l.HasAmount || !l.Amount.IsSingle() || !l.Amount.From.IsWhole() || !strings.HasPrefix(strings.ToLower(text), "a ") {
+		return false
+	}
+	n, rest, ok := measure.ReadNumber(text)
+	if !ok || n.Cmp(measure.Whole(1)) >= 0 {
+		return false
+	}
+	l.Amount.Range = measure.One(l.Amount.From.Add(n))
+	l.rest = cutOf(rest)
+	return true
+}
+
+// takeInner takes what stands in brackets, if it is nothing but amounts: "7 oz",
+// "about 300 g", "200 g / 7 oz", "400 g each", "2 sticks".
+func (l *line) takeInner(inner string) bool {
+	found, each, ok := amounts(inner)
+	if !ok {
+		return false
+	}
+	if !l.HasAmount {
+		l.hold(found[0])
+		found = found[1:]
+	}
+	for i, r := range found {
+		if each {
+			if l.Pack.IsZero() && i == 0 && isPack(l.Amount.Unit) {
+				l.pack(l.Amount.Range, r.Amount, l.Amount.Unit)
+				continue
+			}
+			r.Amount = times(r.Amount, l.count())
+		}
+		l.equal(r)
+	}
+	return true
+}
+
+// count is how many pieces the line speaks of.
+func (l *line) count() measure.Range {
+	if !l.Count.IsZero() {
+		return l.Count
+	}
+	return l.Amount.Range
+}
+
+// amounts reads a text that is nothing but amounts, parted by slashes, commas,
+// "or", "=". Each tells "400 g each".
+func amounts(text string) (found []measure.Reading, each, ok bool) {
+	text = strings.TrimSpace(text)
+	for text != "" {
+		r, rest, ok := measure.ReadAmount(text)
+		if !ok || !r.HasAmount() || r.Amount.Unit == measure.Each {
+			return nil, false, false
+		}
+		found = append(found, r)
+		rest = strings.TrimSpace(rest)
+		for _, end := range []string{"each", "apiece", "in total", "total", "in all", "altogether", "net", "drained weight"} {
+			if after, cut := strings.CutPrefix(rest, end); cut && (after == "" || !unicode.IsLetter(first(after))) {
+				each = each || end == "each" || end == "apiece"
+				rest = strings.TrimSpace(after)
+				break
+			}
+		}
+		more := strings.TrimSpace(strings.TrimLeft(rest, "/,;=|≈ "))
+		if after, cut := strings.CutPrefix(more, "or "); cut {
+			more = after
+		}
+		if more != "" && more == rest {
+			return nil, false, false
+		}
+		text = more
+	}
+	return found, each, len(found) > 0
+}
+
+func times(a measure.Amount, by measure.Range) measure.Amount {
+	return measure.Amount{Range: measure.Range{From: a.From.Mul(by.From), To: a.To.Mul(by.To)}, Unit: a.Unit}
+}
+
+func isWeighed(u measure.Unit) bool { return u.Kind() == measure.Mass || u.Kind() == measure.Volume }
+
+// cutArticle gives what follows "a" or "an", "" if text does not start so.
+func cutArticle(text string) string {
+	word, rest, _ := strings.Cut(text, " ")
+	if strings.EqualFold(word, "a") || strings.EqualFold(word, "an") {
+		return rest
+	}
+	return ""
+}
+
+func firstWord(text string) string {
+	word, _, _ := strings.Cut(text, " ")
+	return word
+}
+
+var (
+	// loose words after "a" name no number: "a little oil".
+	loose = wordSet(`little few bit lot good generous touch some small large big whole little-bit shake grind grinding sprinkle sprinkling
+		scattering mix mixture selection choice variety`)
+
+	// informal units are always only nearly meant; a line need not say so.
+	informal = map[measure.Unit]bool{
+		measure.Pinch: true, measure.Dash: true, measure.Drop: true, measure.Smidgen: true, measure.Knob: true, measure.Handful: true,
+		measure.Splash: true, measure.Squeeze: true, measure.Drizzle: true, measure.Dollop: true, measure.Glug: true,
+	}
+)
+
+// cutBracket takes a bracket with all that is nested in it off the start of
+// text. An opening bracket that is never closed runs to the end.
+func cutBracket(text string) (inner, after string, ok bool) {
+	depth := 0
+	for i, c := range text {
+		switch c {
+		case '(', '[':
+			depth++
+		case ')', ']':
+			depth--
+			if depth == 0 {
+				return text[1:i], strings.TrimSpace(text[i+1:]), true
+			}
+		}
+		if depth == 0 {
+			return "", text, false
+		}
+	}
+	if depth > 0 {
+		return text[1:], "", true
+	}
+	return "", text, false
+}
+
+func first(s string) rune {
+	for _, c := range s {
+		return c
+	}
+	return 0
+}

@@ -1,0 +1,211 @@
+package ingredient
+
+import (
+	"strings"
+
+	"benchproof/kitchen/measure"
+)
+
+// takeName makes the food's name of what is left: sizes and preparations before
+// it go where they belong, alternatives behind "or" become a note.
+func (l *line) takeName() {
+	name := strings.Trim(cutOf(l.rest), " ,;:.-–—*")
+	name = l.takeSize(name)
+	name = l.takeAlternative(name)
+	if !l.known(name) {
+		name = l.takeTrailingPrep(l.takeLeadingPrep(name))
+	}
+	l.Food = l.takeUnitBehind(name)
+}
+
+// takeTrailingPrep takes "finely chopped" off the end: "2 onions finely chopped".
+func (l *line) takeTrailingPrep(name string) string {
+	fields := strings.Fields(name)
+	n, done := len(fields), len(fields)
+	for n > 1 {
+		word := strings.ToLower(fields[n-1])
+		if !leading[word] && !adverbs[word] && word != "and" {
+			break
+		}
+		n--
+		if leading[word] || adverbs[word] && done < len(fields) {
+			done = n
+		}
+	}
+	if done == len(fields) || done == 0 {
+		return name
+	}
+	l.preps = append([]string{strings.Join(fields[done:], " ")}, l.preps...)
+	return strings.Join(fields[:done], " ")
+}
+
+// takeUnitBehind takes a unit that stands behind the food: "2 garlic cloves" are
+// two cloves of garlic.
+func (l *line) takeUnitBehind(name string) string {
+	at := strings.LastIndexByte(name, ' ')
+	if at < 0 || !l.HasAmount || l.Amount.Unit != measure.Each {
+		return name
+	}
+	unit, ok := behind[strings.ToLower(lastWord(name[:at])+name[at:])]
+	if !ok {
+		return name
+	}
+	l.Amount.Unit = unit
+	return name[:at]
+}
+
+// behind are the foods whose unit stands behind them.
+var behind = map[string]measure.Unit{
+	"garlic clove": measure.Clove, "garlic cloves": measure.Clove,
+	"gelatine leaf": measure.Leaf, "gelatine leaves": measure.Leaf, "gelatin leaves": measure.Leaf, "gelatin leaf": measure.Leaf,
+	"gelatine sheets": measure.Leaf, "gelatin sheets": measure.Leaf, "gelatine sheet": measure.Leaf, "gelatin sheet": measure.Leaf,
+	"celery stalk": measure.Stalk, "celery stalks": measure.Stalk, "celery stick": measure.Stalk, "celery sticks": measure.Stalk,
+	"celery rib": measure.Stalk, "celery ribs": measure.Stalk, "lemongrass stalk": measure.Stalk, "lemongrass stalks": measure.Stalk,
+	"thyme sprig": measure.Sprig, "thyme sprigs": measure.Sprig, "rosemary sprig": measure.Sprig, "rosemary sprigs": measure.Sprig,
+	"mint sprigs": measure.Sprig, "dill sprigs": measure.Sprig, "tarragon sprigs": measure.Sprig, "parsley sprigs": measure.Sprig,
+	"bacon rashers": measure.Rasher, "bacon slices": measure.Slice, "bread slices": measure.Slice,
+}
+
+func (l *line) known(name string) bool { return l.knows != nil && l.knows(name) }
+
+// takeSize takes sizes off the start: "large", "medium-sized".
+func (l *line) takeSize(name string) string {
+	for {
+		word, rest, ok := strings.Cut(name, " ")
+		lower := strings.TrimSuffix(strings.ToLower(word), "-sized")
+		if lower == "extra" && strings.HasPrefix(strings.ToLower(rest), "large ") {
+			lower, rest = "extra large", rest[len("large "):]
+		}
+		if !ok || !sizes[lower] || rest == "" {
+			return name
+		}
+		if l.Size == "" {
+			l.Size = lower
+		} else {
+			l.note(word)
+		}
+		name = rest
+	}
+}
+
+// takeAlternative keeps "or margarine" as a note. In "red or white wine vinegar"
+// the words before "or" are no food by themselves, and the name stays whole.
+func (l *line) takeAlternative(name string) string {
+	at := strings.Index(strings.ToLower(name), " or ")
+	if at <= 0 {
+		return name
+	}
+	before := name[:at]
+	if !l.known(before) && isDescription(before) {
+		return name
+	}
+	l.note(strings.TrimSpace(name[at:]))
+	return before
+}
+
+// takeLeadingPrep takes "finely chopped" off the start of a name: adverbs, then
+// one word or several for what is done to the food. At least a word must stay,
+// and a fixed name ("ground almonds", "chopped tomatoes") stays whole.
+func (l *line) takeLeadingPrep(name string) string {
+	fields := strings.Fields(name)
+	n, done := 0, 0
+	for n < len(fields)-1 {
+		word := strings.ToLower(strings.Trim(fields[n], ","))
+		switch {
+		case leading[word]:
+			n++
+			done = n
+		case adverbs[word] || (word == "and" || word == "&") && n > 0:
+			n++
+		default:
+			goto cut
+		}
+	}
+cut:
+	if done == 0 || done >= len(fields) {
+		return name
+	}
+	rest := strings.Join(fields[done:], " ")
+	if done == 1 && fixed[strings.ToLower(fields[0]+" "+lastWord(rest))] {
+		return name
+	}
+	prep := strings.Trim(strings.Join(fields[:done], " "), ",")
+	l.preps = append([]string{prep}, l.preps...)
+	return rest
+}
+
+func lastWord(s string) string {
+	return s[strings.LastIndexByte(s, ' ')+1:]
+}
+
+// isDescription tells words that describe a food and name none: "boneless",
+// "ripe", "red".
+func isDescription(text string) bool {
+	fields := strings.Fields(strings.ToLower(text))
+	for _, f := range fields {
+		if !describing[strings.Trim(f, ",")] {
+			return false
+		}
+	}
+	return len(fields) > 0
+}
+
+// isPreparation tells whether a remark says what is done to the food.
+func isPreparation(remark string) bool {
+	lower := strings.ToLower(remark)
+	for _, lead := range []string{"at room temp", "cut ", "room temp", "in chunks", "in strips", "in wedges", "in slices", "in pieces",
+		"skin on", "skin-on", "skin off", "shell on", "shells on", "shell off", "tails on", "head on", "heads on", "bone in", "bone-in", "off the", "straight from", "plus "} {
+		if strings.HasPrefix(lower, lead) {
+			return lead != "plus "
+		}
+	}
+	for _, f := range strings.Fields(lower) {
+		f = strings.Trim(f, ",.;")
+		if leading[f] || prepared[f] {
+			return true
+		}
+	}
+	return false
+}
+
+var (
+	sizes = wordSet(`small medium large jumbo big tiny mini huge extra-large xl x-large king medium-large`)
+
+	// leading words are done to a food and are no part of its name.
+	leading = wordSet(`chopped sliced diced grated sifted melted softened packed toasted beaten peeled halved cubed shredded
+		crumbled torn quartered trimmed minced crushed squeezed zested pitted stoned drained rinsed deseeded seeded
+		cored washed shelled podded hulled browned cooled chilled sieved scalded scrubbed julienned flaked bashed
+		destemmed de-stemmed thawed defrosted shaved`)
+	adverbs = wordSet(`finely roughly coarsely thinly thickly freshly lightly firmly loosely well very gently tightly evenly`)
+
+	// prepared words also speak of preparation behind a comma.
+	prepared = wordSet(`cold warm hot tepid lukewarm soft firm cooked boiled roasted ground whisked separated warmed heated dissolved
+		soaked cut split snipped scraped skinned boned broken bruised picked sized room chunks wedges cubes strips matchsticks rounds
+		slices rings florets ribbons batons discarded removed reserved wiped patted dry dried strained mashed puréed pureed
+		whipped blanched steamed fried grilled poached marinated shucked cleaned gutted filleted pounded flattened rolled
+		juiced weighed whole lengthways lengthwise crosswise diagonally quarters halves half pieces segmented unpeeled
+		unsifted unpacked cracked skinless boneless skin-on bone-in fresh frozen ripe raw beard bearded debearded
+		scored rubbed frothed heaped levelled level pods tied kneaded proved activated refreshed fed bubbly cleaned`)
+
+	describing = wordSet(`boneless skinless bone-in skin-on ripe fresh dried frozen cold hot warm soft firm red white green
+		yellow brown black purple dark light pale plain mild strong sweet sour raw unsalted salted smoked unsmoked organic
+		good-quality good best small large medium young old thick thin lean fatty free-range full-fat low-fat skimmed whole
+		crisp crunchy tart fine coarse flat-leaf curly natural unwaxed wild baby new floury waxy semi-skimmed
+		unsweetened sweetened toasted roasted cooked uncooked crusty stale day-old instant fast-action active short long tinned canned
+		caster granulated golden demerara muscovado vegetable chicken beef lamb pork fish soft-boiled freshly finely`)
+
+	// fixed names begin with a word that elsewhere is a preparation.
+	fixed = wordPairs(`chopped tomatoes, crushed tomatoes, diced tomatoes, sliced bread, shredded wheat, beaten rice, flaked almonds,
+		flaked rice, toasted oil, crushed chillies, crushed ice, shaved ice, minced beef, minced pork, minced lamb, minced turkey,
+		minced chicken, minced meat, drained weight, shelled pistachios, pitted olives, stoned dates, pitted dates, squeezed juice,
+		packed lunch, crushed pineapple, toasted seeds, dried fruit, peeled tomatoes, shredded coconut, flaked coconut, pitted prunes,
+		flaked salt, sliced almonds, toasted sesame, flaked fish, crushed garlic-paste, shredded suet, melted cheese-slices`)
+)
+
+func wordPairs(list string) map[string]bool {
+	set := make(map[string]bool)
+	for _, p := range strings.Split(list, ",") {
+		set[squeeze(p)] = true
+	}
+	return set
+}
