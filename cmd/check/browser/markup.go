@@ -76,6 +76,10 @@ func layOut(tb TB, dir string, files map[string][]byte) map[string]string {
 	return names
 }
 
+// newCSS lists properties of the current CSS drafts that the pinned checker does
+// not know yet; what it says of them is left out.
+var newCSS = []string{"field-sizing"} // CSS Basic User Interface Level 4
+
 // readMarks reads the checker's JSON. Anything that is not a remark on a
 // document, as a file it could not read, is an error of the run.
 func readMarks(report []byte, names map[string]string) ([]Mark, error) {
@@ -92,7 +96,7 @@ func readMarks(report []byte, names map[string]string) ([]Mark, error) {
 		if m.Type == "non-document-error" {
 			return nil, errors.New(m.Message)
 		}
-		if m.Type != "error" {
+		if m.Type != "error" || slices.ContainsFunc(newCSS, func(p string) bool { return strings.Contains(m.Message, "Property “"+p+"”") }) {
 			continue
 		}
 		plain := path.Base(m.URL)

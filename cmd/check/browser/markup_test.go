@@ -12,10 +12,14 @@ func TestMarkup(t *testing.T) {
 		"/good":     []byte(page("<p>In order</p>")),
 		"/nested":   []byte(page("<p>First</p>\n<p><div>a div in a p</div></p>")),
 		"sheet.css": []byte("p { colr: red }"),
+		"new.css":   []byte("textarea { field-sizing: content }"),
 	})
 	got := map[string]string{}
 	for _, m := range marks {
 		got[m.Name] += m.String() + "\n"
+	}
+	if got["new.css"] != "" {
+		t.Errorf("marks on a property the checker is too old for: %s", got["new.css"])
 	}
 	if got["/good"] != "" {
 		t.Errorf("marks on a page in order: %s", got["/good"])

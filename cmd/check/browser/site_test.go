@@ -34,6 +34,7 @@ func site(t *testing.T, pages map[string]string) string {
 
 const sheet = `
 body { margin: 0; background: white; color: black; font-size: 16px }
+a { color: inherit }
 .wide { width: 700px; height: 10px }
 .scrolls { overflow-x: auto }
 .pale { color: #ddd }
