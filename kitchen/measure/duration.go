@@ -1,5 +1,7 @@
 package measure
 
+import "strings"
+
 // Duration is a stretch of time as written in a text.
 type Duration struct {
 	Minutes Range  // exact: 45 seconds are ¾
@@ -7,44 +9,255 @@ type Duration struct {
 	At      int    // where Text begins, in bytes
 }
 
-// Durations finds the stretches of time in text, in order.
+// Durations finds the stretches of time in text, in order: "10 to 12 minutes",
+// "1 hr 30", "1½ hours", "a good quarter of an hour", "an hour and a half",
+// "30 minutes to 1 hour", "a minute or two", "45 secs", "90 minutes or so",
+// "2 days". "overnight" is 8 to 12 hours: common practice, no source. A bound
+// ("up to 2 days") is read as its figure, a rate ("20 minutes per 500 g") as
+// its time. "A few minutes" names no number and is not read; nor are ordinals
+// ("a second time"), ages ("day-old") and times of day.
 func Durations(text string) []Duration {
 	var all []Duration
 	for at := 0; at < len(text); {
 		c := cursor{text, at}
-		w := c.word()
-		if w == "" && !isDigit(c.byte(0)) && vulgar[c.rune()] == [2]int64{} {
-			at++
-			continue
-		}
-		if d, ok := c.duration(); ok {
+		var d Duration
+		if !c.insideNumber() && c.duration(&d.Minutes) {
 			d.At, d.Text = at, text[at:c.at]
 			all = append(all, d)
 			at = c.at
 			continue
 		}
-		at += max(1, len(w))
+		at += cursor{text, at}.token()
 	}
 	return all
 }
 
-func (c *cursor) duration() (d Duration, ok bool) {
+// insideNumber tells whether the digit here continues a time of day or the
+// like: the 30 of "9:30".
+func (c cursor) insideNumber() bool {
+	return c.at > 0 && isDigit(c.byte(0)) && (c.text[c.at-1] == ':' || c.text[c.at-1]|0x20 >= 'a' && c.text[c.at-1]|0x20 <= 'z')
+}
+
+// duration reads one stretch of time here.
+func (c *cursor) duration(r *Range) bool {
 	if c.acceptWord("overnight") {
-		d.Minutes = Range{Whole(8 * 60), Whole(12 * 60)}
-		return d, true
+		*r = Range{Whole(8 * 60), Whole(12 * 60)}
+		return true
+	}
+	start := *c
+	between := c.acceptThenGap("between")
+	article := c.timeArticle()
+	unit, ok := c.timed(r, between, article, start.at)
+	if !ok {
+		*c = start
+		return false
+	}
+	if !c.longer(r, unit) && r.IsSingle() {
+		c.untilTime(r)
+	}
+	before := *c
+	if !c.gap() || !c.acceptPhrase("or so") && !c.acceptPhrase("or thereabouts") {
+		*c = before
+	}
+	return true
+}
+
+// timeArticle skips the "a" of "an hour", "a good half hour", but not of
+// "a half hour".
+func (c *cursor) timeArticle() bool {
+	start := *c
+	if !c.acceptThenGap("a") && !c.acceptThenGap("an") && !c.acceptThenGap("another") {
+		return false
+	}
+	article := *c
+	for _, w := range []string{"good", "full", "generous", "whole", "solid", "further", "scant", "bare", "quick"} {
+		if c.acceptThenGap(w) {
+			return true
+		}
+	}
+	*c = start
+	if _, ok := c.quantity(); ok {
+		*c = start
+		return false
+	}
+	*c = article
+	return true
+}
+
+// timed reads the number and the unit; at is where the whole began.
+func (c *cursor) timed(r *Range, between, article bool, at int) (unit Number, ok bool) {
+	first := Reading{Amount: Of(whole, Each)}
+	q, counted := c.quantity()
+	if counted {
+		first.Amount.Range = One(q.number())
+		c.ranged(&first, q, between)
+		c.gap()
+	} else if !article {
+		return unit, false
+	}
+	word := *c
+	unit, ok = c.timeUnit()
+	if !ok || q.num == 0 && counted || word.isAge(*c) {
+		return unit, false
+	}
+	*r = first.Amount.Range.Scale(unit)
+	if !counted || q.words && q.num == q.den {
+		return unit, c.orTwo(r, unit) || c.andPartOf(r, unit) || counted || word.isSpan(at)
+	}
+	return unit, true
+}
+
+// isAge tells whether the unit that ends at end speaks of an age or names a
+// food: "3 days old", "2 minute steaks".
+func (c cursor) isAge(end cursor) bool {
+	minute := lower(c.word()) == "minute"
+	end.gap()
+	switch lower(end.word()) {
+	case "old":
+		return true
+	case "steak", "steaks", "rice", "noodles":
+		return minute
+	}
+	return false
+}
+
+// isSpan tells whether "a" with this unit is a stretch of time: "an hour" and
+// "a minute" are, "a second time" and "once a day" are not, "for a day" is.
+func (c cursor) isSpan(at int) bool {
+	w := lower(c.word())
+	if strings.HasPrefix(w, "h") || strings.HasPrefix(w, "min") {
+		return true
+	}
+	switch lastWord(strings.TrimRight(c.text[:at], " \u00a0")) {
+	case "for", "about", "least", "to", "after", "within", "than", "nearly", "almost", "in":
+		return !strings.HasPrefix(w, "sec")
+	}
+	return false
+}
+
+// timeUnit reads a unit of time and gives it in minutes.
+func (c *cursor) timeUnit() (Number, bool) {
+	w := c.word()
+	switch lower(w) {
+	case "week", "weeks", "wk", "wks":
+		c.at += len(w)
+		return Whole(7 * 24 * 60), true
+	}
+	meaning, ok := lookUpUnit(w)
+	if !ok || meaning.unit.Kind() != Time {
+		return Number{}, false
+	}
+	c.at += len(w)
+	if meaning.short {
+		c.acceptStop()
+	}
+	return minutes[meaning.unit], true
+}
+
+// acceptStop skips the full stop of an abbreviation, not that of a sentence.
+func (c *cursor) acceptStop() {
+	before := *c
+	if !c.accept(".") {
+		return
+	}
+	after := *c
+	after.space()
+	if r := after.rune(); after.done() || r >= 'A' && r <= 'Z' || r == '\n' || r == '\r' {
+		*c = before
+	}
+}
+
+// orTwo reads "or two" after "a minute".
+func (c *cursor) orTwo(r *Range, unit Number) bool {
+	before := *c
+	if c.space() && (c.acceptPhrase("or two") || c.acceptPhrase("or 2")) {
+		r.To = unit.Mul(Whole(2))
+		return true
+	}
+	*c = before
+	return false
+}
+
+// andPartOf reads "and a half" after "an hour".
+func (c *cursor) andPartOf(r *Range, unit Number) bool {
+	f := figures{1, 1, 0}
+	if !c.andPart(&f) {
+		return false
+	}
+	*r = One(unit.Mul(f.number()))
+	return true
+}
+
+// longer adds the smaller units of "1 hr 30", "1 hour and 20 to 30 minutes",
+// "5 minutes 30 seconds".
+func (c *cursor) longer(r *Range, unit Number) bool {
+	before := *c
+	if unit.Cmp(whole) < 0 || !r.IsSingle() {
+		return false
+	}
+	c.accept(",")
+	c.space()
+	if c.acceptWord("and") || c.accept("&") {
+		c.space()
 	}
 	q, ok := c.quantity()
-	if !ok {
-		return d, false
+	if ok && q.num > 0 {
+		more := Reading{Amount: Of(q.number(), Each)}
+		c.ranged(&more, q, false)
+		bare := *c
+		c.gap()
+		smaller, ok := c.timeUnit()
+		if !ok {
+			if smaller, ok = c.minutesLeft(bare, unit, q); !ok {
+				*c = before
+				return false
+			}
+		}
+		if smaller.Cmp(unit) < 0 {
+			*r = r.Add(more.Amount.Range.Scale(smaller))
+			return true
+		}
 	}
-	r := Reading{Amount: Of(q.number(), Each)}
-	c.ranged(&r, q, false)
-	c.gap()
-	w, ok := lookUpUnit(c.word())
-	if !ok || w.unit.Kind() != Time {
-		return d, false
+	*c = before
+	return false
+}
+
+// minutesLeft lets the minutes of "1 hr 30" and "1h 30m" stand without their
+// word; bare stands after the number.
+func (c *cursor) minutesLeft(bare cursor, unit Number, q quantity) (Number, bool) {
+	if !unit.Equal(minutes[Hour]) || q.den != 1 || q.num >= 60 {
+		return Number{}, false
 	}
-	c.at += len(c.word())
-	d.Minutes = r.Amount.Range.Scale(minutes[w.unit])
-	return d, true
+	if c.acceptWord("m") {
+		return whole, true
+	}
+	*c = bare
+	bare.space()
+	if bare.done() || strings.ContainsRune(".,;:)\n\r", bare.rune()) {
+		return whole, true
+	}
+	switch lower(bare.word()) {
+	case "until", "till", "or", "then", "and", "in", "at", "for", "with", "on", "total":
+		return whole, true
+	}
+	return Number{}, false
+}
+
+// untilTime reads the longer end of "30 minutes to 1 hour", "45 minutes to an
+// hour".
+func (c *cursor) untilTime(r *Range) {
+	before := *c
+	if dash, ok := c.rangeSign(false); ok {
+		joint := c.text[before.at:c.at]
+		var to Range
+		article := c.timeArticle()
+		unit, ok := c.timed(&to, false, article, c.at)
+		or := !dash && strings.Contains(lower(joint), "or")
+		if ok && to.IsSingle() && to.From.Cmp(r.From) > 0 && !or {
+			c.longer(&to, unit)
+			*r = Range{r.From, to.From}
+			return
+		}
+	}
+	*c = before
 }

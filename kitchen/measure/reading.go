@@ -86,7 +86,7 @@ func (c *cursor) quantity() (q quantity, ok bool) {
 		c.skipArticle()
 	}
 	before := *c
-	if c.gap() && c.acceptWord("dozen") {
+	if c.gap() && (c.acceptWord("dozen") || c.acceptWord("doz")) {
 		q.num *= 12
 	} else {
 		*c = before

@@ -22,7 +22,11 @@ func (c *cursor) reading(r *Reading) bool {
 		return false
 	}
 	if article && r.Note == "" && q.num != q.den {
-		return c.onePack(r, start)
+		if one, ok := c.onePack(start); ok {
+			r.Amount = Of(whole, Each)
+			*c = one
+			return true
+		}
 	}
 	r.Approximate = r.Approximate || q.couple
 	r.Amount.Range = One(q.number())
@@ -47,15 +51,15 @@ func (c *cursor) reading(r *Reading) bool {
 	return true
 }
 
-// onePack reads "a 400 g tin" as one of what follows; size stands at the 400.
-func (c *cursor) onePack(r *Reading, size cursor) bool {
+// onePack reads "a 400 g tin" as one of what follows and gives the place of its
+// size, where the number stood. "a 2-inch piece" is a length and no pack.
+func (c cursor) onePack(size cursor) (cursor, bool) {
 	var inner Reading
-	if !c.unitAfter(&inner, false) || inner.Amount.Unit.Kind() == Time || inner.Amount.Unit.Kind() == Temperature {
-		return false
+	if !c.unitAfter(&inner, false) {
+		return c, false
 	}
-	r.Amount = Of(whole, Each)
-	*c = size
-	return true
+	kind := inner.Amount.Unit.Kind()
+	return size, kind == Mass || kind == Volume
 }
 
 // plainCount ends a reading that has no unit: "3 eggs", "half a lemon".
