@@ -86,6 +86,12 @@ func (f Form) Refused() bool {
 	return false
 }
 
+// untitled is the form without its heading.
+func (f Form) untitled() Form {
+	f.Title = ""
+	return f
+}
+
 // fieldID is a field's id on the page.
 func (f Form) fieldID(each Field) string {
 	if f.ID == "" {

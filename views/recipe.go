@@ -1,8 +1,6 @@
 package views
 
 import (
-	"strings"
-
 	"github.com/a-h/templ"
 )
 
@@ -124,15 +122,6 @@ type VersionRow struct {
 
 // Words makes plain words into runs.
 func Words(text string) []Run { return []Run{{Text: text}} }
-
-// text is the runs' words on end.
-func text(runs []Run) string {
-	var b strings.Builder
-	for _, r := range runs {
-		b.WriteString(r.Text)
-	}
-	return b.String()
-}
 
 // hasSteps tells whether any component has a method.
 func (b RecipeBody) hasSteps() bool {

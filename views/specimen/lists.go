@@ -86,7 +86,7 @@ func show() views.ShowPage {
 			Fields: []views.Field{
 				{Name: "name", Label: "Name", Value: showName, Required: true},
 				{Name: "host", Label: "Host", Value: "Odile", Hint: "Who cooks and speaks."},
-				{Name: "system", Label: "House measures", Kind: views.FieldSelect, Value: "metric", Options: []views.Option{{Value: "metric", Label: "metric (tablespoon 15 mL, cup 250 mL)"}, {Value: "us", Label: "US customary (tablespoon 14.8 mL, cup 236.6 mL)"}}},
+				{Name: "system", Label: "House measures", Kind: views.FieldSelect, Value: "metric", Options: []views.Option{{Value: "metric", Label: "metric, cup 250 mL"}, {Value: "us", Label: "US, cup 236.6 mL"}}},
 				{Name: "oven", Label: "Oven", Kind: views.FieldSelect, Value: "fan", Options: []views.Option{{Value: "fan", Label: "fan"}, {Value: "conventional", Label: "conventional"}}},
 				{Name: "time_zone", Label: "Time zone", Value: "Pacific/Auckland"},
 				{Name: "currency", Label: "Currency", Value: "NZD"},

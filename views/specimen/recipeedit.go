@@ -61,8 +61,8 @@ func understanding() views.Understanding {
 					openLine("line 10", "2 knobs of butter, soft", views.LineRow{Measure: "2 knobs", Food: "butter", After: ", soft", Question: "a knob is not a measure we know. How much?"}),
 				},
 				Steps: []views.ReadStep{
-					{HandsOn: true, StepRow: views.StepRow{Minutes: "9–11 min", Station: "mixer, hands-on", Words: views.Words("Mix on low and knead "), Cue: "until the dough clears the bowl"}},
-					{StepRow: views.StepRow{Minutes: "75 min", Station: "unattended", Words: views.Words("Cover and leave "), Cue: "until it springs back slowly"}},
+					{HandsOn: true, StepRow: views.StepRow{Minutes: "9–11 min", Station: "mixer", Words: views.Words("Mix on low and knead "), Cue: "until the dough clears the bowl"}},
+					{StepRow: views.StepRow{Minutes: "75 min", Station: "waits", Words: views.Words("Cover and leave "), Cue: "until it springs back slowly"}},
 					{StepRow: views.StepRow{Minutes: "18–20 min", Station: "oven", Words: []views.Run{{Text: "Bake at "}, {Text: "210 °C", Heat: true}, {Text: " ("}, {Text: "200 °C fan", Heat: true}, {Text: ")"}}, Wrong: "the fan figure given is only 10 °C lower. 190 °C?"}},
 				},
 			},

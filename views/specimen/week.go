@@ -12,7 +12,7 @@ func trialForm() views.Form {
 			{Name: "dough", Label: "Before cooking", Kind: views.FieldDecimal, Unit: "g"},
 			{Name: "baked", Label: "After cooking", Kind: views.FieldDecimal, Unit: "g"},
 			{Name: "pieces", Label: "Pieces", Kind: views.FieldDecimal},
-			{Name: "minutes", Label: "Minutes", Kind: views.FieldDecimal, Unit: "in the oven or on the hob"},
+			{Name: "minutes", Label: "Minutes", Kind: views.FieldDecimal, Hint: "In the oven or on the hob."},
 			{Name: "setting", Label: "Setting", Placeholder: "190 °C fan"},
 			{Name: "verdict", Label: "Verdict", Kind: views.FieldSelect, Options: []views.Option{{Value: "", Label: "not said"}, {Value: "proved", Label: "proved"}, {Value: "nearly", Label: "nearly"}, {Value: "not yet", Label: "not yet"}}},
 			{Name: "note", Label: "Note", Kind: views.FieldArea},
@@ -124,7 +124,7 @@ func shootDay() views.ShootDaySheet {
 	steps := append(day(dough().Steps, "Dough"), day(butter().Steps, "Smoked butter")...)
 	return views.ShootDaySheet{
 		Page: sheet(views.SheetShootDay), EpisodeFrame: knots(views.SheetShootDay),
-		HandsOn: "1 h 18–1 h 24", Unattended: "6 h 9–6 h 45", Unsaid: "1 step does not say how long it takes",
+		HandsOn: "78–84 min", Unattended: "6–7 h", Unsaid: "1 step does not say how long it takes",
 		Batches: []views.DayBatch{
 			{Title: "Shoot, 2 makes", HandsOn: "52–56 min", Unattended: "4 h 6–4 h 30", Steps: steps},
 			{Title: "Swap-out, 1 make", HandsOn: "26–28 min", Unattended: "2 h 3–2 h 15", Steps: steps[:3]},
