@@ -19,6 +19,7 @@ func checks() []check {
 		{name: "arrows", about: "no package imports against the plan of the house", run: checkArrows},
 		{name: "migrations", about: "migrations are numbered without doubles and gaps, each with its way down", run: checkMigrations},
 		{name: "size", about: "no file over 400 lines, no function over 60, but for a stated reason", run: checkSize},
+		{name: "larder", about: "the larder's figures are those of USDA SR 26, where that is at hand", run: checkLarder},
 		{name: "words", about: "no paths of one machine, no unfinished thoughts, no registry hosts", run: checkWords},
 		{name: "generated", about: "the Go files made from templates are there and current", run: checkGenerated},
 		{name: "tidy", about: "go.mod and go.sum are as go mod tidy writes them, and modules unchanged", run: checkTidy},
