@@ -15,6 +15,7 @@ type Specimen struct {
 // Pages are all of them, in the order of the week.
 func Pages() []Specimen {
 	return []Specimen{
+		{"parts", views.Parts(parts())},
 		{"setup", views.Setup(setup())},
 		{"sign-in", views.SignIn(signIn())},
 		{"sign-in-refused", views.SignIn(signInRefused())},
