@@ -161,9 +161,9 @@ func offTarget(f Facts) (text string, off bool) {
 	case target == 0:
 		return "", false
 	case over*10 > target:
-		return fmt.Sprintf("Script runs %s over the target of %d min", clock(over), f.TargetMinutes), true
+		return fmt.Sprintf("Script runs %s over the target of %d min", Timecode(over), f.TargetMinutes), true
 	case over*10 < -target && f.WithoutNarration == 0:
-		return fmt.Sprintf("Script runs %s under the target of %d min", clock(-over), f.TargetMinutes), true
+		return fmt.Sprintf("Script runs %s under the target of %d min", Timecode(-over), f.TargetMinutes), true
 	}
 	return "", false
 }
@@ -230,6 +230,3 @@ func count(n int, one, many string) string {
 	}
 	return fmt.Sprintf("%d %s", n, many)
 }
-
-// clock writes a length of time as minutes and seconds: "1:05".
-func clock(seconds int) string { return fmt.Sprintf("%d:%02d", seconds/60, seconds%60) }
