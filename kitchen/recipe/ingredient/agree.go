@@ -1,6 +1,7 @@
 package ingredient
 
 import (
+	"slices"
 	"strings"
 
 	"benchproof/kitchen/measure"
@@ -19,7 +20,7 @@ func (l *line) agree() {
 		switch {
 		case len(fits) == 0:
 			l.look("The amounts “" + plain(l.Amount) + "” and “" + plain(other) + "” are more than 10 % apart. Which is right?")
-		case l.System == "" && len(fits) < len(measure.Systems()) && dependsOnSystem(l.Amount.Unit) != dependsOnSystem(other.Unit):
+		case l.System == "" && dependsOnSystem(l.Amount.Unit) != dependsOnSystem(other.Unit):
 			l.System = nearest(l.Amount, other, fits)
 		}
 	}
@@ -42,48 +43,57 @@ func fitting(a, b measure.Amount, said measure.System) []measure.System {
 	}
 	var fits []measure.System
 	for _, s := range systems {
-		if apart, ok := apart(a, b, s); ok && apart.Cmp(tenth) <= 0 {
+		if apart, ok := apart(a, b, s); ok && (apart.Cmp(tenth) <= 0 || isBookOunce(a, b)) {
 			fits = append(fits, s)
 		}
 	}
 	return fits
 }
 
+// isBookOunce tells the round ounce of British books, "25 g / 1 oz", "100 g / 4
+// oz": common practice, no source.
+func isBookOunce(a, b measure.Amount) bool {
+	if a.Unit == measure.Ounce && b.Unit == measure.Gram {
+		a, b = b, a
+	}
+	return a.Unit == measure.Gram && b.Unit == measure.Ounce && a.From.Equal(b.From.Mul(measure.Whole(25))) &&
+		a.To.Equal(b.To.Mul(measure.Whole(25)))
+}
+
 // nearest picks the system in which the two agree best, if they agree closely;
 // "" if nothing speaks for one. Systems that borrow a size agree as well as its
 // owner: then it is the owner of pints, or of cups, that is meant.
 func nearest(a, b measure.Amount, among []measure.System) measure.System {
-	var best []measure.System
-	least := closely
-	for _, s := range among {
-		switch by, _ := apart(a, b, s); by.Cmp(least) {
-		case -1:
-			least, best = by, []measure.System{s}
-		case 0:
-			best = append(best, s)
-		}
-	}
-	if len(best) == 1 {
-		return best[0]
-	}
 	unit := a.Unit
 	if !dependsOnSystem(unit) {
 		unit = b.Unit
 	}
-	owner := measure.Imperial
-	switch unit {
-	case measure.Cup:
-		owner = measure.Metric
-	case measure.Pint, measure.Quart, measure.Gallon, measure.FluidOunce, measure.Gill:
-	default:
-		return ""
+	owner, least := owners[unit], closely
+	if owner == measure.Imperial && !slices.Contains(among, measure.US) {
+		least = tenth // "150 ml / ¼ pint" is no US pint
 	}
-	for _, s := range best {
-		if s == owner {
-			return owner
+	var best []measure.System
+	for _, s := range among {
+		switch by, _ := apart(a, b, s); {
+		case by.Cmp(least) < 0:
+			least, best = by, []measure.System{s}
+		case by.Equal(least):
+			best = append(best, s)
 		}
 	}
+	switch {
+	case len(best) == 1:
+		return best[0]
+	case slices.Contains(best, owner):
+		return owner
+	}
 	return ""
+}
+
+// owners are the systems that others borrow a size from.
+var owners = map[measure.Unit]measure.System{
+	measure.Cup: measure.Metric, measure.Pint: measure.Imperial, measure.Quart: measure.Imperial, measure.Gallon: measure.Imperial,
+	measure.FluidOunce: measure.Imperial, measure.Gill: measure.Imperial,
 }
 
 // apart gives how far b is from a, as a share of a; the larger of both ends.

@@ -17,13 +17,42 @@ func (l *line) takeAmount() bool {
 	}
 	r, rest, ok := measure.ReadAmount(text)
 	if !ok && noun != "" && !loose[strings.ToLower(firstWord(noun))] {
-		r, rest, ok = measure.Reading{Amount: measure.Of(measure.Whole(1), measure.Each)}, noun, true // "a lemon"
+		r, rest, ok = l.readArticle(noun)
 	}
 	if !ok {
-		return false
+		return l.takePlenty()
 	}
 	l.take(r, rest)
 	return true
+}
+
+// readArticle reads "a lemon" as one lemon, "a thumb-sized piece of ginger" as
+// one piece. noun is what follows the article.
+func (l *line) readArticle(noun string) (r measure.Reading, rest string, ok bool) {
+	r.Amount = measure.Of(measure.Whole(1), measure.Each)
+	word, after, _ := strings.Cut(noun, " ")
+	if strings.HasSuffix(strings.ToLower(word), "-sized") {
+		unit, tail, _ := strings.Cut(after, " ")
+		if u, ok := measure.ParseUnit(unit); ok && tail != "" {
+			r.Amount.Unit = u
+			l.Size = strings.ToLower(word)
+			return r, cutOf(tail), true
+		}
+	}
+	return r, noun, true
+}
+
+// takePlenty takes "plenty of" and its like, which name no number.
+func (l *line) takePlenty() bool {
+	lower := strings.ToLower(l.rest)
+	for _, lead := range []string{"plenty of ", "lots of ", "loads of ", "a lot of ", "enough "} {
+		if strings.HasPrefix(lower, lead) {
+			l.note(l.rest[:len(strings.TrimSuffix(lead, "of "))])
+			l.rest = l.rest[len(lead):]
+			return true
+		}
+	}
+	return false
 }
 
 // take keeps the reading r as the line's amount and goes on with rest.
@@ -45,7 +74,7 @@ func (l *line) hold(r measure.Reading) {
 		l.note(r.Text)
 		return
 	}
-	l.About = l.About || r.Approximate && (r.Note != "" && !sizes[strings.ToLower(r.Note)] || !informal[r.Amount.Unit])
+	l.About = l.About || r.Approximate && (r.Note != "" && !isSize(r.Note) || !informal[r.Amount.Unit])
 	l.takeManner(r.Note)
 }
 
@@ -53,7 +82,7 @@ func (l *line) hold(r measure.Reading) {
 func (l *line) takeManner(manner string) {
 	switch {
 	case manner == "":
-	case sizes[strings.ToLower(manner)] && l.Size == "":
+	case isSize(manner) && l.Size == "":
 		l.Size = strings.ToLower(manner)
 	case strings.Contains(manner, "packed"), strings.Contains(manner, "sifted"):
 		l.prep(manner)
@@ -151,23 +180,47 @@ func (l *line) takeFraction(text string) bool {
 // takeInner takes what stands in brackets, if it is nothing but amounts: "7 oz",
 // "about 300 g", "200 g / 7 oz", "400 g each", "2 sticks".
 func (l *line) takeInner(inner string) bool {
-	found, each, ok := amounts(inner)
-	if !ok {
+	found, tail, each, ok := amounts(inner)
+	if !ok || !l.fits(found[0]) || tail != "" && !afterAmount[firstWord(tail)] {
 		return false
 	}
+	l.note(tail)
 	if !l.HasAmount {
 		l.hold(found[0])
 		found = found[1:]
 	}
 	for i, r := range found {
+		if i == 0 && l.statesPack(r, each) {
+			l.pack(l.Amount.Range, r.Amount, l.Amount.Unit)
+			continue
+		}
 		if each {
-			if l.Pack.IsZero() && i == 0 && isPack(l.Amount.Unit) {
-				l.pack(l.Amount.Range, r.Amount, l.Amount.Unit)
-				continue
-			}
 			r.Amount = times(r.Amount, l.count())
 		}
 		l.equal(r)
+	}
+	return true
+}
+
+// statesPack tells "2 tins (400 g each)" and "1 jar (700 g)": what one holds.
+func (l *line) statesPack(r measure.Reading, each bool) bool {
+	if !l.Pack.IsZero() || !isWeighed(r.Amount.Unit) {
+		return false
+	}
+	one := l.Amount.IsSingle() && l.Amount.From.Equal(measure.Whole(1))
+	return isPack(l.Amount.Unit) && (each || one) || l.Amount.Unit == measure.Sheet && each
+}
+
+// fits tells whether r can restate the line's amount: lengths restate lengths
+// only, and a plain number nothing that is counted.
+func (l *line) fits(r measure.Reading) bool {
+	switch {
+	case !l.HasAmount:
+		return r.Amount.Unit != measure.Each
+	case r.Amount.Unit.Kind() == measure.Length:
+		return l.Amount.Unit.Kind() == measure.Length
+	case r.Amount.Unit == measure.Each:
+		return isWeighed(l.Amount.Unit)
 	}
 	return true
 }
@@ -181,34 +234,43 @@ func (l *line) count() measure.Range {
 }
 
 // amounts reads a text that is nothing but amounts, parted by slashes, commas,
-// "or", "=". Each tells "400 g each".
-func amounts(text string) (found []measure.Reading, each, ok bool) {
+// "or", "=". Each tells "400 g each"; tail is what follows the last amount.
+func amounts(text string) (found []measure.Reading, tail string, each, ok bool) {
 	text = strings.TrimSpace(text)
 	for text != "" {
 		r, rest, ok := measure.ReadAmount(text)
-		if !ok || !r.HasAmount() || r.Amount.Unit == measure.Each {
-			return nil, false, false
+		if !ok || !r.HasAmount() || r.Amount.Unit == measure.Each && (len(found) > 0 || rest != "") {
+			return found, text, each, len(found) > 0
 		}
 		found = append(found, r)
-		rest = strings.TrimSpace(rest)
-		for _, end := range []string{"each", "apiece", "in total", "total", "in all", "altogether", "net", "drained weight"} {
-			if after, cut := strings.CutPrefix(rest, end); cut && (after == "" || !unicode.IsLetter(first(after))) {
-				each = each || end == "each" || end == "apiece"
-				rest = strings.TrimSpace(after)
-				break
-			}
-		}
+		rest, every := cutTotal(strings.TrimSpace(rest))
+		each = each || every
 		more := strings.TrimSpace(strings.TrimLeft(rest, "/,;=|≈ "))
 		if after, cut := strings.CutPrefix(more, "or "); cut {
 			more = after
 		}
 		if more != "" && more == rest {
-			return nil, false, false
+			return found, more, each, true
 		}
 		text = more
 	}
-	return found, each, len(found) > 0
+	return found, "", each, len(found) > 0
 }
+
+// cutTotal takes "each" or "in total" off the start of what follows an amount.
+func cutTotal(rest string) (after string, each bool) {
+	for _, end := range []string{"each", "apiece", "in total", "total", "in all", "altogether", "net", "drained weight"} {
+		if after, cut := strings.CutPrefix(rest, end); cut && (after == "" || !unicode.IsLetter(first(after))) {
+			return strings.TrimSpace(after), end == "each" || end == "apiece"
+		}
+	}
+	return rest, false
+}
+
+// afterAmount are words that may follow an amount which restates another: "50 g
+// out of the shell".
+var afterAmount = wordSet(`out after when once peeled drained weighed trimmed shelled prepared without with cooked before pitted stoned
+	meat flesh of raw dry shell-on`)
 
 func times(a measure.Amount, by measure.Range) measure.Amount {
 	return measure.Amount{Range: measure.Range{From: a.From.Mul(by.From), To: a.To.Mul(by.To)}, Unit: a.Unit}

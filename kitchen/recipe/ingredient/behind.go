@@ -47,6 +47,9 @@ func cutPart(text string) (part, rest string, ok bool) {
 			part = strings.ToLower(strings.TrimSpace(text[:end]))
 			part = strings.TrimPrefix(part, "the ")
 			rest = strings.TrimSpace(text[end+len(word):])
+			if _, _, counted := measure.ReadAmount(rest); lower == "from" && !counted {
+				return "", text, false // "juice from the roasting tray"
+			}
 			return part, rest, rest != ""
 		case partNouns[lower]:
 			found = true
@@ -111,11 +114,17 @@ func (l *line) tryBehind(name, tail string) bool {
 	if !ok || !r.HasAmount() && !parted || r.Amount.Unit == measure.Each && !parted && rest != "" {
 		return false
 	}
+	if word, after, _ := strings.Cut(rest, " "); r.Amount.Unit == measure.Each && strings.HasPrefix(word, "clove") {
+		r.Amount.Unit = measure.Clove // "Garlic: 2 cloves, crushed"
+		if rest = after; strings.HasSuffix(word, ",") {
+			rest = "," + after
+		}
+	}
 	try := *l
 	try.notes, try.preps = append([]string(nil), l.notes...), append([]string(nil), l.preps...)
 	try.take(r, rest)
 	rest = strings.TrimSpace(try.rest)
-	if sizes[strings.ToLower(rest)] {
+	if isSize(rest) {
 		try.Size, rest = strings.ToLower(rest), ""
 	}
 	if rest != "" && !strings.ContainsRune(",;(–—-", first(rest)) {

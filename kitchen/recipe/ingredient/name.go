@@ -16,7 +16,19 @@ func (l *line) takeName() {
 		name = l.takeTrailingPrep(l.takeLeadingPrep(name))
 	}
 	l.Food = l.takeUnitBehind(name)
+	if l.Amount.Unit == measure.Stick && strings.Contains(strings.ToLower(l.Food), "celery") {
+		l.Amount.Unit = measure.Stalk
+	}
 }
+
+// isSize tells a word for how big a thing is, "large", "medium-sized", "lg".
+func isSize(word string) bool {
+	lower := strings.ToLower(word)
+	return sizes[lower] || short[lower] != ""
+}
+
+// short are sizes cut short.
+var short = map[string]string{"lg": "large", "lrg": "large", "med": "medium", "sm": "small", "ex-large": "extra-large"}
 
 // takeTrailingPrep takes "finely chopped" off the end: "2 onions finely chopped".
 func (l *line) takeTrailingPrep(name string) string {
@@ -45,6 +57,10 @@ func (l *line) takeUnitBehind(name string) string {
 	at := strings.LastIndexByte(name, ' ')
 	if at < 0 || !l.HasAmount || l.Amount.Unit != measure.Each {
 		return name
+	}
+	if len(name) > 12 && strings.HasPrefix(strings.ToLower(name[at:]), " cube") && strings.EqualFold(lastWord(name[:at]), "stock") {
+		l.Amount.Unit = measure.Cube // "2 chicken stock cubes"
+		return name[:at]
 	}
 	unit, ok := behind[strings.ToLower(lastWord(name[:at])+name[at:])]
 	if !ok {
@@ -76,10 +92,15 @@ func (l *line) takeSize(name string) string {
 		if lower == "extra" && strings.HasPrefix(strings.ToLower(rest), "large ") {
 			lower, rest = "extra large", rest[len("large "):]
 		}
-		if !ok || !sizes[lower] || rest == "" {
+		garlic := lower == "fat" && strings.HasPrefix(strings.ToLower(rest), "garlic")
+		eggs := lower == "whole" && strings.HasPrefix(strings.ToLower(rest), "egg")
+		if !ok || rest == "" || !isSize(lower) && !garlic && !eggs || lower == "thick" || lower == "thin" || lower == "fat" && !garlic {
 			return name
 		}
-		if l.Size == "" {
+		if full := short[lower]; full != "" {
+			lower = full
+		}
+		if l.Size == "" && !eggs {
 			l.Size = lower
 		} else {
 			l.note(word)
@@ -89,17 +110,22 @@ func (l *line) takeSize(name string) string {
 }
 
 // takeAlternative keeps "or margarine" as a note. In "red or white wine vinegar"
-// the words before "or" are no food by themselves, and the name stays whole.
+// the words before "or" are no food by themselves: it is red wine vinegar, or
+// white wine vinegar.
 func (l *line) takeAlternative(name string) string {
 	at := strings.Index(strings.ToLower(name), " or ")
 	if at <= 0 {
 		return name
 	}
-	before := name[:at]
+	before, after := name[:at], strings.TrimSpace(name[at+len(" or "):])
 	if !l.known(before) && isDescription(before) {
-		return name
+		_, shared, ok := strings.Cut(after, " ")
+		if !ok {
+			return name
+		}
+		before += " " + shared
 	}
-	l.note(strings.TrimSpace(name[at:]))
+	l.note("or " + after)
 	return before
 }
 
@@ -112,7 +138,8 @@ func (l *line) takeLeadingPrep(name string) string {
 	for n < len(fields)-1 {
 		word := strings.ToLower(strings.Trim(fields[n], ","))
 		switch {
-		case leading[word]:
+		case leading[word], word == "ground" && n > 0 && adverbs[strings.ToLower(fields[n-1])],
+			tempered[word] && !strings.EqualFold(fields[n+1], "water") && !strings.EqualFold(lastWord(name), "water"):
 			n++
 			done = n
 		case adverbs[word] || (word == "and" || word == "&") && n > 0:
@@ -169,14 +196,15 @@ func isPreparation(remark string) bool {
 }
 
 var (
-	sizes = wordSet(`small medium large jumbo big tiny mini huge extra-large xl x-large king medium-large`)
+	sizes = wordSet(`small medium large jumbo big tiny mini huge extra-large xl x-large king medium-large fat thick thin thumb-sized`)
 
 	// leading words are done to a food and are no part of its name.
 	leading = wordSet(`chopped sliced diced grated sifted melted softened packed toasted beaten peeled halved cubed shredded
 		crumbled torn quartered trimmed minced crushed squeezed zested pitted stoned drained rinsed deseeded seeded
 		cored washed shelled podded hulled browned cooled chilled sieved scalded scrubbed julienned flaked bashed
-		destemmed de-stemmed thawed defrosted shaved`)
-	adverbs = wordSet(`finely roughly coarsely thinly thickly freshly lightly firmly loosely well very gently tightly evenly`)
+		destemmed de-stemmed thawed defrosted shaved mashed`)
+	tempered = wordSet(`cold lukewarm tepid warm`)
+	adverbs  = wordSet(`finely roughly coarsely thinly thickly freshly lightly firmly loosely well very gently tightly evenly`)
 
 	// prepared words also speak of preparation behind a comma.
 	prepared = wordSet(`cold warm hot tepid lukewarm soft firm cooked boiled roasted ground whisked separated warmed heated dissolved
@@ -196,10 +224,10 @@ var (
 
 	// fixed names begin with a word that elsewhere is a preparation.
 	fixed = wordPairs(`chopped tomatoes, crushed tomatoes, diced tomatoes, sliced bread, shredded wheat, beaten rice, flaked almonds,
-		flaked rice, toasted oil, crushed chillies, crushed ice, shaved ice, minced beef, minced pork, minced lamb, minced turkey,
+		flaked rice, toasted oil, crushed chillies, crushed ice, shaved ice, mashed potato, mashed potatoes, minced beef, minced pork, minced lamb, minced turkey,
 		minced chicken, minced meat, drained weight, shelled pistachios, pitted olives, stoned dates, pitted dates, squeezed juice,
-		packed lunch, crushed pineapple, toasted seeds, dried fruit, peeled tomatoes, shredded coconut, flaked coconut, pitted prunes,
-		flaked salt, sliced almonds, toasted sesame, flaked fish, crushed garlic-paste, shredded suet, melted cheese-slices`)
+		packed lunch, crushed pineapple, dried fruit, peeled tomatoes, shredded coconut, flaked coconut, pitted prunes,
+		flaked salt, sliced almonds, flaked fish, crushed garlic-paste, shredded suet, melted cheese-slices`)
 )
 
 func wordPairs(list string) map[string]bool {

@@ -41,7 +41,7 @@ func (l *line) takePacks() {
 		}
 	case isPack(a.Unit):
 		if inner, after, ok := cutBracket(rest); ok {
-			if found, _, ok := amounts(inner); ok && isWeighed(found[0].Amount.Unit) {
+			if found, tail, _, ok := amounts(inner); ok && tail == "" && isWeighed(found[0].Amount.Unit) {
 				l.pack(a.Range, found[0].Amount, a.Unit)
 				l.equals(found[1:])
 				l.rest = after
@@ -107,8 +107,8 @@ func cutOthers(text string) (others []measure.Reading, rest string) {
 			others, text = append(others, r), after
 		case '(':
 			inner, after, _ := cutBracket(text)
-			found, _, ok := amounts(inner)
-			if !ok {
+			found, tail, _, ok := amounts(inner)
+			if !ok || tail != "" {
 				return others, text
 			}
 			others, text = append(others, found...), after
@@ -125,8 +125,8 @@ func (l *line) takeBracketed(rest string) bool {
 	if !ok {
 		return false
 	}
-	found, _, ok := amounts(inner)
-	if !ok || !isWeighed(found[0].Amount.Unit) {
+	found, last, _, ok := amounts(inner)
+	if !ok || last != "" || !isWeighed(found[0].Amount.Unit) {
 		return false
 	}
 	unit, tail, ok := cutPack(after)
@@ -144,9 +144,8 @@ func (l *line) takePiece() {
 	if l.Amount.Unit.Kind() != measure.Length {
 		return
 	}
-	if word, after, _ := strings.Cut(l.rest, " "); hasPiece(l.rest) {
-		l.note(strings.ToLower(word))
-		l.rest = cutOf(after)
+	if hasPiece(l.rest) {
+		l.rest = cutOf(l.rest[strings.IndexByte(l.rest, ' ')+1:])
 	}
 }
 
@@ -170,11 +169,11 @@ func cutTimes(text string) (rest string, ok bool) {
 // it go with it: "large tin".
 func cutPack(text string) (unit measure.Unit, rest string, ok bool) {
 	word, after, _ := strings.Cut(strings.TrimLeft(text, "-"), " ")
-	if sizes[strings.ToLower(word)] {
+	if isSize(word) {
 		word, after, _ = strings.Cut(after, " ")
 	}
 	unit, ok = measure.ParseUnit(strings.Trim(word, ".,"))
-	if ok && isPack(unit) {
+	if ok && (isPack(unit) || unit == measure.Sheet) {
 		return unit, cutOf(after), true
 	}
 	if unit, ok = otherPacks[strings.ToLower(strings.Trim(word, ".,"))]; ok {

@@ -139,7 +139,7 @@ func holdsStrayNumber(name string) bool {
 		case strings.Contains(f, "%") || strings.HasPrefix(next, "%") || strings.HasPrefix(next, "percent") || strings.HasPrefix(next, "per"),
 			f == "00" || f == "0" || f == "000", typed,
 			strings.Contains(f, "-") && strings.ContainsFunc(f, unicode.IsLetter),
-			figures != "" && figures != f && !strings.ContainsFunc(figures, isNumeral), // T45
+			figures != "" && figures != f && unicode.IsLetter(first(figures)) && !strings.ContainsFunc(figures, isNumeral), // T45
 			strings.HasPrefix(next, "spice") || strings.HasPrefix(next, "bean") || strings.HasPrefix(next, "grain"):
 		default:
 			return true

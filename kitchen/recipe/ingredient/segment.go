@@ -120,7 +120,7 @@ func (l *line) sort(remark string, bracket bool) {
 		l.note(remark)
 	case strings.HasPrefix(lower, "plus "), strings.HasPrefix(lower, "and "), strings.HasPrefix(lower, "+ "):
 		l.sortPlus(remark)
-	case sizes[lower] && l.Size == "":
+	case isSize(lower) && l.Size == "":
 		l.Size = lower
 	case isPartPhrase(lower):
 		l.prep(remark)
@@ -159,7 +159,11 @@ func (l *line) sortPlus(remark string) {
 // restates takes a remark that is only another statement of the amount: "about
 // 300 g".
 func (l *line) restates(remark string) bool {
-	return strings.ContainsFunc(remark, isNumeral) && l.takeInner(remark)
+	if !strings.ContainsFunc(remark, isNumeral) {
+		return false
+	}
+	found, tail, _, ok := amounts(remark)
+	return ok && tail == "" && isWeighed(found[0].Amount.Unit) && l.takeInner(remark)
 }
 
 // cutFold takes word out of text, whatever its case.

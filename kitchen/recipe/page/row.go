@@ -73,7 +73,7 @@ func trim(s string) string {
 	})
 }
 
-const bullets = "-–—*•·▪◦●○■□☐☑✓✔‣⁃∙+>"
+const bullets = "-–—*•·▪▫◦●○■□▢◻☐☑✓✔‣⁃∙►➤❑❏+>"
 
 // Words gives one line without what only lays it out: bullet, number, box,
 // mark-up.
