@@ -55,6 +55,7 @@ CREATE TABLE line (
     amount_to       TEXT    NOT NULL CHECK (amount_to NOT GLOB '*[^0-9/-]*' AND amount_to <> ''),
     amount_unit     TEXT    NOT NULL,
     has_amount      INTEGER NOT NULL,
+    is_about        INTEGER NOT NULL,
     plus            TEXT    NOT NULL, -- amounts, one a line: from, to, unit, parted by tabs
     equals          TEXT    NOT NULL, -- the same
     pack_count_from TEXT    NOT NULL CHECK (pack_count_from NOT GLOB '*[^0-9/-]*' AND pack_count_from <> ''),

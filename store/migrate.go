@@ -3,6 +3,7 @@ package store
 import (
 	"context"
 	"database/sql"
+	"errors"
 
 	"github.com/pressly/goose/v3"
 
@@ -16,9 +17,6 @@ const applicationID = 0x426e5066 // "BnPf"
 // migrate brings db to this program's schema, from whatever it has: a fresh
 // file has nothing, and takes the same way.
 func migrate(ctx context.Context, db *sql.DB) error {
-	if err := checkOwner(ctx, db); err != nil {
-		return err
-	}
 	provider, err := newProvider(db)
 	if err != nil {
 		return err
@@ -40,8 +38,13 @@ func newProvider(db *sql.DB) (*goose.Provider, error) {
 }
 
 // checkOwner refuses a database that another program made: it has tables, and
-// not our mark.
-func checkOwner(ctx context.Context, db *sql.DB) error {
+// not our mark. It comes before the writer, whose settings change the file.
+func checkOwner(ctx context.Context, path string) (err error) {
+	db, err := sql.Open("sqlite", dsn(path, reading))
+	if err != nil {
+		return err
+	}
+	defer func() { err = errors.Join(err, db.Close()) }()
 	var id, tables int64
 	if err := db.QueryRowContext(ctx, "PRAGMA application_id").Scan(&id); err != nil {
 		return err

@@ -46,6 +46,9 @@ func (s *Store) open(ctx context.Context, path string) error {
 	if err := touch(path); err != nil {
 		return err
 	}
+	if err := checkOwner(ctx, path); err != nil {
+		return err
+	}
 	writer, err := openPool(dsn(path, writing), 1)
 	if err != nil {
 		return err

@@ -5,16 +5,16 @@ import (
 	"testing"
 	"time"
 
+	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe"
 	"benchproof/store"
 )
 
-// testClock is a clock that tests set by hand. It starts at a Monday noon with
-// a fraction finer than the store keeps.
+// testClock is a clock that tests set by hand. It starts at noon with a
+// fraction finer than the store keeps.
 type testClock struct{ at time.Time }
-
-func newClock() *testClock {
-	return &testClock{time.Date(2026, 3, 9, 12, 0, 0, 123_456_789, time.UTC)}
-}
 
 func (c *testClock) now() time.Time { return c.at }
 
@@ -32,13 +32,14 @@ func open(t testing.TB) *store.Store {
 
 func openClocked(t testing.TB) (*store.Store, *testClock) {
 	t.Helper()
-	clock := newClock()
-	return openAt(t, filepath.Join(t.TempDir(), "show.db"), clock), clock
+	clock := &testClock{time.Date(2026, 3, 9, 12, 0, 0, 123_456_789, time.UTC)}
+	return openAt(t, filepath.Join(t.TempDir(), "show.db"), clock.now), clock
 }
 
-func openAt(t testing.TB, path string, clock *testClock) *store.Store {
+// openAt opens the store at path; a nil clock is the machine's.
+func openAt(t testing.TB, path string, now func() time.Time) *store.Store {
 	t.Helper()
-	st, err := store.Open(t.Context(), path, store.Options{Now: clock.now})
+	st, err := store.Open(t.Context(), path, store.Options{Now: now})
 	if err != nil {
 		t.Fatalf("Open: %v", err)
 	}
@@ -50,7 +51,7 @@ func openAt(t testing.TB, path string, clock *testClock) *store.Store {
 	return st
 }
 
-// must fails the test on an error, and gives the value otherwise.
+// must gives the value, or ends the test on the error.
 func must[T any](value T, err error) func(testing.TB) T {
 	return func(t testing.TB) T {
 		t.Helper()
@@ -59,4 +60,67 @@ func must[T any](value T, err error) func(testing.TB) T {
 		}
 		return value
 	}
+}
+
+// ok ends the test on an error.
+func ok(t testing.TB, err error) {
+	t.Helper()
+	if err != nil {
+		t.Fatal(err)
+	}
+}
+
+// wantFault checks the kind of an error, and that it has words for a person.
+func wantFault(t testing.TB, err error, kind fault.Kind) {
+	t.Helper()
+	if err == nil || fault.KindOf(err) != kind {
+		t.Fatalf("error is %v of kind %d, want kind %d", err, fault.KindOf(err), kind)
+	}
+	if fault.Say(err) == "" {
+		t.Errorf("%v says nothing to a person", err)
+	}
+}
+
+// addEpisode adds an episode with a title and nothing else.
+func addEpisode(t testing.TB, st *store.Store, title string) int64 {
+	t.Helper()
+	return must(st.AddEpisode(t.Context(), episode.Episode{Title: title, Stage: episode.InDevelopment}))(t)
+}
+
+// eggs is a version with one line, one step, and one line that was not read.
+func eggs(text string) store.Version {
+	unread := []recipe.Unread{{Number: 3, Text: "~~~", Reason: "There are no words here."}}
+	return store.Version{Text: text, Reading: recipe.Recipe{Title: text, Unread: unread, Components: []recipe.Component{{
+		Lines: []recipe.Line{{Number: 1, Text: "2 eggs", Read: true, HasAmount: true, Amount: measure.Of(measure.Whole(2), measure.Each), Food: "eggs"}},
+		Steps: []recipe.Step{{Number: 2, Text: "Boil them for 6 minutes."}},
+	}}}}
+}
+
+// addRecipe adds a recipe of one version.
+func addRecipe(t testing.TB, st *store.Store, name string) (recipeID, versionID int64) {
+	t.Helper()
+	recipeID, versionID, err := st.AddRecipe(t.Context(), name, eggs(name))
+	ok(t, err)
+	return recipeID, versionID
+}
+
+// cooking is an episode that uses a recipe.
+type cooking struct {
+	episodeID, recipeID, versionID int64
+}
+
+func addCooking(t testing.TB, st *store.Store, title string) cooking {
+	t.Helper()
+	id := must(st.StartEpisode(t.Context(), store.Start{
+		Episode:    episode.Episode{Title: title, Stage: episode.InDevelopment},
+		RecipeName: title, Version: eggs(title),
+	}))(t)
+	e := must(st.Episode(t.Context(), id))(t)
+	return cooking{id, e.RecipeID, e.VersionID}
+}
+
+// addTrial tries the version at scale 1.
+func addTrial(t testing.TB, st *store.Store, c cooking, verdict string) int64 {
+	t.Helper()
+	return must(st.AddTrial(t.Context(), episode.Trial{EpisodeID: c.episodeID, VersionID: c.versionID, Scale: measure.Whole(1), Verdict: verdict}))(t)
 }
