@@ -11,27 +11,24 @@ func FormatMinutes(minutes Range) string {
 	}
 	hour := Whole(60)
 	if minutes.To.Cmp(hour) < 0 && minutes.From.Cmp(Whole(1)) >= 0 {
-		return FormatNumber(minutes.From) + "–" + FormatNumber(minutes.To) + nbsp + "min"
+		return FormatNumber(minutes.From) + "–" + FormatNumber(minutes.To) + noBreak + "min"
 	}
 	return oneTime(minutes.From) + "–" + oneTime(minutes.To)
 }
 
-// nbsp keeps a number and its unit on one line.
-const nbsp = "\u00a0"
-
 func oneTime(minutes Number) string {
 	switch {
 	case minutes.Cmp(Whole(1)) < 0:
-		return FormatNumber(minutes.Mul(Whole(60)).Round(Whole(5))) + nbsp + "s"
+		return FormatNumber(minutes.Mul(Whole(60)).Round(Whole(5))) + noBreak + "s"
 	case minutes.Cmp(Whole(60)) < 0:
-		return FormatNumber(minutes) + nbsp + "min"
+		return FormatNumber(minutes) + noBreak + "min"
 	case minutes.Cmp(Whole(48*60)) >= 0:
-		return FormatNumber(minutes.Quo(Whole(24*60)).Round(Ratio(1, 2))) + nbsp + "days"
+		return FormatNumber(minutes.Quo(Whole(24*60)).Round(Ratio(1, 2))) + noBreak + "days"
 	}
 	whole, _ := minutes.Round(Whole(1)).Int()
-	text := strconv.FormatInt(whole/60, 10) + nbsp + "h"
+	text := strconv.FormatInt(whole/60, 10) + noBreak + "h"
 	if whole%60 != 0 {
-		text += nbsp + strconv.FormatInt(whole%60, 10) + nbsp + "min"
+		text += noBreak + strconv.FormatInt(whole%60, 10) + noBreak + "min"
 	}
 	return text
 }

@@ -244,6 +244,7 @@ func sizeIn(big, u Unit) Number {
 // bare reads a unit without a number as one: "a pinch", "a heaped teaspoon",
 // "handful of parsley".
 func (c *cursor) bare(r *Reading, article bool) bool {
+	system, named := c.systemWord()
 	said := c.word()
 	if !article && !bareWords[lower(said)] && r.Note == "" {
 		return false
@@ -256,6 +257,9 @@ func (c *cursor) bare(r *Reading, article bool) bool {
 		return false
 	}
 	r.Amount = Of(whole, u)
+	if named {
+		r.System = system
+	}
 	r.Approximate = r.Approximate || !isDecimal(u) && bareWords[lower(said)]
 	c.trail(r)
 	return true

@@ -219,14 +219,15 @@ func (c cursor) ofNamed() bool {
 // idle tells whether a number in words is no count: "one at a time", "two of
 // them".
 func (c cursor) idle() bool {
+	if c.ofNamed() {
+		return true
+	}
 	if !c.gap() {
 		return false
 	}
 	switch lower(c.word()) {
 	case "at", "by", "to", "is", "that", "which", "in", "on", "with", "when", "until", "side", "third", "day":
 		return true
-	case "of":
-		return c.ofNamed()
 	}
 	return false
 }
