@@ -66,7 +66,8 @@ func (c *cursor) heat() (Heat, bool) {
 		if oven == "" {
 			return c.spelledHeat()
 		}
-		c.acceptPhrase("oven")
+		c.space()
+		c.acceptWord("oven")
 		c.acceptRune(":")
 		c.space()
 		if h, ok := c.degrees(oven); ok {

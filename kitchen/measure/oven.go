@@ -42,14 +42,16 @@ func OvenSettings() []OvenSetting {
 
 var ovenTable = OvenSettings()
 
-// nearestRow gives the row nearest to a conventional setting n; near is false
-// if none lies within 5 °C, 12 °F or half a mark.
+// nearestRow gives the row nearest to a conventional setting n, the cooler of
+// two; near is false if none lies within 5 °C, 12 °F or half a mark.
 func nearestRow(n Number, scale string) (row OvenSetting, near bool) {
-	limit := map[string]Number{"C": five, "F": Whole(12), "gas": half}[scale]
-	best := limit
+	best := map[string]Number{"C": five, "F": Whole(12), "gas": half}[scale]
 	for _, s := range ovenTable {
+		if scale == "C" && s.NearestFive.Equal(n) {
+			return s, true
+		}
 		for _, m := range s.on(scale) {
-			if d := distance(n, m); d.Cmp(best) <= 0 && (!near || d.Cmp(best) < 0) {
+			if d := distance(n, m); d.Cmp(best) < 0 || !near && d.Equal(best) {
 				row, near, best = s, true, d
 			}
 		}
@@ -57,11 +59,11 @@ func nearestRow(n Number, scale string) (row OvenSetting, near bool) {
 	return row, near
 }
 
-// on gives the row's figures on a scale, the likeliest first.
+// on gives the row's printed figures on a scale.
 func (s OvenSetting) on(scale string) []Number {
 	switch scale {
 	case "C":
-		return append(s.Celsius[:len(s.Celsius):len(s.Celsius)], s.NearestFive)
+		return s.Celsius
 	case "F":
 		return []Number{s.Fahrenheit}
 	case "gas":
@@ -128,11 +130,12 @@ func agreeFGas(f, gas Number) bool {
 	return agreeCGas(FahrenheitToCelsius(f), gas)
 }
 
+// prints tells whether some table prints c in this row.
 func (s OvenSetting) prints(c Number) bool {
-	for _, m := range s.on("C") {
+	for _, m := range s.Celsius {
 		if m.Equal(c) {
 			return true
 		}
 	}
-	return false
+	return s.NearestFive.Equal(c)
 }

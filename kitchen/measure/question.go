@@ -131,7 +131,7 @@ func (s statement) checkPair(plain, fan *Heat, least, most Number) (Question, bo
 			q.Likely = append([]string{a.String() + " and " + b.String()}, q.Likely...)
 		}
 	} else {
-		q.Text = fmt.Sprintf("%s and %s are %s%s°%s apart, where about %s is usual.", said, fan, FormatDecimal(from, 1), noBreak, plain.Scale, usualGap(plain.Scale))
+		q.Text = fmt.Sprintf("%s and %s are %s, where about %s is usual.", said, fan, gapText(from, to, plain.Scale), usualGap(plain.Scale))
 	}
 	q.Text += " Was " + orList(q.Likely) + " meant?"
 	if witness != nil {
@@ -180,7 +180,25 @@ func agree(a, b Heat) bool {
 		}
 		return true
 	}
-	return ends(a.Degrees.From, b.Degrees.From) && ends(a.Degrees.To, b.Degrees.To)
+	if a.Degrees.IsSingle() == b.Degrees.IsSingle() {
+		return ends(a.Degrees.From, b.Degrees.From) && ends(a.Degrees.To, b.Degrees.To)
+	}
+	for _, x := range within(a.Degrees) {
+		for _, y := range within(b.Degrees) {
+			if ends(x, y) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// within gives what one figure may be held against in r: its ends and middle.
+func within(r Range) []Number {
+	if r.IsSingle() {
+		return []Number{r.From}
+	}
+	return []Number{r.From, r.From.Add(r.To).Mul(half), r.To}
 }
 
 // checkScales questions two conventional settings on different scales. If the
@@ -227,6 +245,15 @@ func nearest5(h Heat, scale string) (Heat, bool) {
 		to.Degrees = both(to.Degrees, func(n Number) Number { return n.Round(whole) })
 	}
 	return to, true
+}
+
+// gapText writes how far apart two settings are, both ends if they differ.
+func gapText(from, to Number, scale string) string {
+	text := FormatDecimal(from, 1) + noBreak + "°" + scale
+	if from.Equal(to) {
+		return text + " apart"
+	}
+	return text + " apart at the lower end and " + FormatDecimal(to, 1) + noBreak + "°" + scale + " at the upper"
 }
 
 func usualGap(scale string) string {
