@@ -23,7 +23,7 @@ func TestOpenMakesAShowOnAnyPath(t *testing.T) {
 			ok(t, st.SaveShow(t.Context(), renamed(t, st, name)))
 			info, err := os.Stat(path)
 			ok(t, err)
-			if info.Size() == 0 && len(must(os.ReadFile(path + "-wal"))(t)) == 0 {
+			if info.Size() == 0 && len(must(os.ReadFile(path+"-wal"))(t)) == 0 {
 				t.Errorf("the show is not in %s", path)
 			}
 		})

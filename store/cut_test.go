@@ -1,0 +1,91 @@
+package store_test
+
+import (
+	"testing"
+
+	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
+	"benchproof/store"
+)
+
+func TestTheCurrentCut(t *testing.T) {
+	st := open(t)
+	id := addEpisode(t, st, "one")
+	_, err := st.CurrentCut(t.Context(), id)
+	wantFault(t, err, fault.NotFound)
+
+	other := addEpisode(t, st, "two")
+	must(st.AddCut(t.Context(), episode.Cut{EpisodeID: other, Name: "of another episode"}))(t)
+	cuts := map[string]int64{}
+	for _, name := range []string{"rough", "fine", "final"} {
+		cuts[name] = must(st.AddCut(t.Context(), episode.Cut{EpisodeID: id, Name: name}))(t)
+	}
+	expect := func(when string, want ...string) {
+		t.Helper()
+		var names []string
+		for _, c := range must(st.Cuts(t.Context(), id))(t) {
+			names = append(names, c.Name)
+		}
+		same(t, when, names, want)
+		if got := must(st.CurrentCut(t.Context(), id))(t).Name; got != want[0] {
+			t.Errorf("%s: current is %q, want %q", when, got, want[0])
+		}
+	}
+	expect("as added", "final", "fine", "rough")
+	ok(t, st.UseCut(t.Context(), cuts["rough"]))
+	expect("an older one used again", "rough", "final", "fine")
+	ok(t, st.UseCut(t.Context(), cuts["rough"]))
+	expect("the current one used again", "rough", "final", "fine")
+	ok(t, st.DeleteCut(t.Context(), cuts["rough"]))
+	expect("the current one deleted", "final", "fine")
+	ok(t, st.UseCut(t.Context(), cuts["fine"]))
+	ok(t, st.Restore(t.Context(), store.CutKind, cuts["rough"]))
+	expect("restored after another was used", "fine", "rough", "final")
+	cuts["last"] = must(st.AddCut(t.Context(), episode.Cut{EpisodeID: id, Name: "last"}))(t)
+	expect("a new one", "last", "fine", "rough", "final")
+	ok(t, st.DeleteCut(t.Context(), cuts["last"]))
+	ok(t, st.Restore(t.Context(), store.CutKind, cuts["last"]))
+	expect("the current one deleted and restored", "last", "fine", "rough", "final")
+	wantFault(t, st.UseCut(t.Context(), 4711), fault.NotFound)
+}
+
+func TestListsOfAnEpisodeAreItsOwn(t *testing.T) {
+	st := open(t)
+	c := addCooking(t, st, "one")
+	other := addCooking(t, st, "two")
+	for _, at := range []int{90, 12, 45} {
+		must(st.AddCorrection(t.Context(), episode.Correction{EpisodeID: c.episodeID, At: at}))(t)
+	}
+	must(st.AddCorrection(t.Context(), episode.Correction{EpisodeID: other.episodeID, At: 1}))(t)
+	var times []int
+	for _, correction := range must(st.Corrections(t.Context(), c.episodeID))(t) {
+		times = append(times, correction.At)
+	}
+	same(t, "corrections by time", times, []int{12, 45, 90})
+
+	for i, made := range []int{10, 12, 11} {
+		must(st.AddTrial(t.Context(), episode.Trial{EpisodeID: c.episodeID, VersionID: c.versionID, MadeOn: day(2026, 3, made), Verdict: episode.Verdicts[i]}))(t)
+	}
+	must(st.AddTrial(t.Context(), episode.Trial{EpisodeID: other.episodeID, VersionID: c.versionID, MadeOn: day(2026, 3, 30), Verdict: "proved"}))(t)
+	days := func(trials []episode.Trial) (days []int) {
+		for _, r := range trials {
+			days = append(days, r.MadeOn.Day())
+		}
+		return days
+	}
+	same(t, "trials of the episode, the latest first", days(must(st.Trials(t.Context(), c.episodeID))(t)), []int{12, 11, 10})
+	same(t, "trials of the version in all episodes", days(must(st.TrialsOfVersion(t.Context(), c.versionID))(t)), []int{30, 12, 11, 10})
+}
+
+func TestSetShotStatus(t *testing.T) {
+	st := open(t)
+	id := must(st.AddShot(t.Context(), episode.Shot{EpisodeID: addEpisode(t, st, "one"), Title: "crumb", Status: episode.ToShoot}))(t)
+	before := must(st.Shot(t.Context(), id))(t)
+	ok(t, st.SetShotStatus(t.Context(), id, episode.Got))
+	after := before
+	after.Status, after.Revision = episode.Got, 2
+	same(t, "shot", must(st.Shot(t.Context(), id))(t), after)
+	wantFault(t, st.SaveShot(t.Context(), before), fault.Conflict)
+	wantFault(t, st.SetShotStatus(t.Context(), id, "lost"), fault.Invalid)
+	wantFault(t, st.SetShotStatus(t.Context(), id+9, episode.Got), fault.NotFound)
+}
