@@ -62,8 +62,11 @@ func (s scoop) amount() Amount {
 }
 
 // nearest gives the scoop of u nearest to x of them: whole ones and one of
-// parts; not none.
+// parts; not none of something.
 func nearest(u Unit, x float64, parts []part) scoop {
+	if x <= 0 {
+		return scoop{u, 0, part{0, 1}}
+	}
 	n := math.Floor(x + 1e-9)
 	best, off := scoop{u, int64(n) + 1, part{0, 1}}, math.Abs(n+1-x)
 	for _, p := range parts {
@@ -94,10 +97,8 @@ func nearestScoop(n Number) Number {
 	return nearest(Each, n.Float(), cupParts).amount().From
 }
 
-const (
-	closeEnough = 0.05 // the error up to which one measure is better than two
-	closeRest   = 0.03 // and up to which the second of two is tablespoons
-)
+// closeEnough is the relative error up to which one measure is better than two.
+const closeEnough = 0.05
 
 // spoons writes tsp, tbsp and cups.
 func (h Hand) spoons(a Amount) Shown {
@@ -161,45 +162,61 @@ func (l ladder) single(t float64, from Unit) (scoop, float64) {
 	return best, off
 }
 
-// pair gives the best sum of two measures for t teaspoons and its error.
-func (l ladder) pair(t float64) ([2]scoop, float64) {
-	var first scoop
-	switch {
-	case t < 1:
-		first = below(Teaspoon, t-1.0/8, []part{{0, 1}, {1, 4}, {1, 2}, {3, 4}})
-	case t < l.tbspAbout:
-		first = below(Teaspoon, t-1.0/8, tspParts)
-	case t < l.cupA/4:
-		first = below(Tablespoon, t/l.tbspAbout, []part{{0, 1}})
-	default:
-		first = below(Cup, t/l.cupA, cupParts)
-	}
-	_, size := l.size(first.unit)
-	rest := t - first.about()*size
-	second := scoop{Teaspoon, 0, part{1, 8}}
-	if first.unit != Teaspoon {
-		second = l.remainder(rest, t)
-	}
-	if first.about() == 0 {
-		return [2]scoop{}, math.Inf(1)
-	}
-	_, sizeTwo := l.size(second.unit)
-	return [2]scoop{first, second}, math.Abs(rest-second.about()*sizeTwo) / t
-}
-
-// remainder measures what is left beside the first measure: tablespoons if
-// they come close enough, else teaspoons.
-func (l ladder) remainder(rest, t float64) scoop {
-	if rest >= l.tbspAbout*0.9 {
-		s := nearest(Tablespoon, rest/l.tbspAbout, halfParts)
-		if math.Abs(s.about()*l.tbspAbout-rest)/t <= closeRest || rest > l.tbspAbout*1.5 {
-			return s
+// pair gives the handiest sum of two measures for t teaspoons and its relative
+// error: one of the larger measures that fit, and what is left in tablespoons
+// or teaspoons. A scoop more is worth one per cent of error less.
+func (l ladder) pair(t float64) (best [2]scoop, off float64) {
+	off = math.Inf(1)
+	cost := math.Inf(1)
+	try := func(first, second scoop) {
+		_, size := l.size(first.unit)
+		_, sizeTwo := l.size(second.unit)
+		e := math.Abs(first.about()*size+second.about()*sizeTwo-t) / t
+		c := first.scoops() + second.scoops() + 100*e
+		if second.unit == Teaspoon {
+			c += 0.5
+		}
+		if first.about() > 0 && second.about() > 0 && c < cost-1e-9 {
+			best, off, cost = [2]scoop{first, second}, e, c
 		}
 	}
-	if rest < 1 {
-		return nearest(Teaspoon, rest, tinyParts)
+	switch {
+	case t < l.tbspAbout:
+		first := below(Teaspoon, t, tspParts)
+		try(first, scoop{Teaspoon, 0, part{1, 8}})
+	case t < l.cupA/4:
+		first := below(Tablespoon, t/l.tbspAbout, []part{{0, 1}})
+		try(first, l.left(Teaspoon, t-first.about()*l.tbspAbout))
+	default:
+		for _, parts := range [][]part{cupParts, {{0, 1}, {1, 4}, {1, 3}, {1, 2}, {2, 3}}, {{0, 1}, {1, 4}, {1, 3}, {1, 2}}, {{0, 1}, {1, 4}}} {
+			first := below(Cup, t/l.cupA, parts)
+			rest := t - first.about()*l.cupA
+			try(first, l.left(Tablespoon, rest/l.tbspAbout))
+			try(first, l.left(Teaspoon, rest))
+		}
 	}
-	return nearest(Teaspoon, rest, halfParts)
+	return best, off
+}
+
+// left measures what is left beside the first measure, x of u, in halves; less
+// than half a teaspoon in what spoons there are.
+func (l ladder) left(u Unit, x float64) scoop {
+	if u == Teaspoon && x < 1 {
+		return nearest(u, x, tinyParts)
+	}
+	return nearest(u, x, halfParts)
+}
+
+// scoops counts how often a hand must fill a measure.
+func (s scoop) scoops() float64 {
+	n := float64(s.n)
+	switch {
+	case s.part.num == 0:
+		return n
+	case s.part.num == 1:
+		return n + 1
+	}
+	return n + 2 // ⅔ and ¾ are two fillings
 }
 
 func (l ladder) showPair(exact Number, two [2]scoop) Shown {
