@@ -71,7 +71,8 @@ func (r Reader) put(got *Recipe, row page.Row, words string) {
 		}
 	case page.Step:
 		c := &got.Components[row.Part]
-		c.Steps = append(c.Steps, readSteps(row.Number, words)...)
+		prose := !row.Numbered && (row.Alone || len(words) > 200)
+		c.Steps = append(c.Steps, readSteps(row.Number, words, prose)...)
 	case page.Note:
 		got.Notes = append(got.Notes, words)
 	case page.Credit:
@@ -89,10 +90,6 @@ func (r Reader) readLines(words string) []Line { return []Line{r.ReadLine(words)
 
 // finish does what needs the whole recipe.
 func (r Reader) finish(*Recipe) {}
-
-func readYield(words string) Yield { return Yield{Text: words} }
-
-func readSteps(number int, words string) []Step { return []Step{{Number: number, Text: words}} }
 
 // ReadLine reads one ingredient line: "200 g / 7 oz plain flour, sifted". A
 // correction for the line's text wins over what the text says.

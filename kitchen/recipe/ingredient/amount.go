@@ -15,6 +15,9 @@ func (l *line) takeAmount() bool {
 	if isNumeral(first(noun)) {
 		text = noun // "a 400 g tin"
 	}
+	if number, after, _ := strings.Cut(text, " "); strings.EqualFold(firstWord(after), "doz.") {
+		text = number + " dozen" + after[len("doz."):]
+	}
 	r, rest, ok := measure.ReadAmount(text)
 	if !ok && noun != "" && !loose[strings.ToLower(firstWord(noun))] {
 		r, rest, ok = l.readArticle(noun)
@@ -147,11 +150,12 @@ func (l *line) equal(r measure.Reading) {
 	}
 }
 
-// takePlus takes "plus 1 tbsp" and "plus 20 g for the tin": an amount with a
-// unit. A plain number is of another food ("plus 1 yolk") and stays.
+// takePlus takes "plus 1 tbsp": an amount with a unit. A plain number is of
+// another food ("plus 1 yolk") and stays; so does an amount for another purpose
+// ("plus 20 g for the tin"), which is no part of what is mixed.
 func (l *line) takePlus(text string) bool {
 	r, rest, ok := measure.ReadAmount(text)
-	if !ok || !r.HasAmount() || r.Amount.Unit == measure.Each || !l.HasAmount {
+	if !ok || !r.HasAmount() || r.Amount.Unit == measure.Each || !l.HasAmount || strings.HasPrefix(rest, "for ") || strings.HasPrefix(rest, "to ") {
 		return false
 	}
 	l.Plus = append(l.Plus, r.Amount)

@@ -1,6 +1,10 @@
 package ingredient
 
-import "strings"
+import (
+	"strings"
+
+	"benchproof/kitchen/measure"
+)
 
 // takeBrackets takes every bracket that still stands in the line.
 func (l *line) takeBrackets() {
@@ -79,6 +83,9 @@ func cutPhrase(name string) (food, phrase string) {
 	lower := strings.ToLower(name)
 	at := len(name)
 	for _, mark := range phrases {
+		if strings.HasPrefix(mark, " from") && partNouns[firstWord(lower)] {
+			continue // "juice from the roasting tray"
+		}
 		if i := strings.Index(lower, mark); i > 0 && i < at && len(lower) == len(name) {
 			at = i
 		}
@@ -150,7 +157,11 @@ func (l *line) sortPlus(remark string) {
 		l.note(tail)
 		return
 	}
-	if strings.ContainsFunc(after, isNumeral) || strings.HasPrefix(strings.ToLower(after), "one ") {
+	of := after
+	if _, whole, ok := cutPart(after); ok {
+		of = whole + " whole" // "plus juice of 1"
+	}
+	if r, rest, ok := measure.ReadAmount(of); ok && r.HasAmount() && r.Amount.Unit == measure.Each && rest != "" {
 		l.more = after
 	}
 	l.note(remark)

@@ -31,7 +31,7 @@ var verbs = gather(
 		layer lay lift line loosen make massage measure moisten mound open paint pick pipe place plait pleat
 		pop portion pour prepare prick pulse punch pull purée puree push put release remove repeat reserve
 		return rinse rub sandwich scatter scoop scrape scrunch score sculpt separate serve shake shape
-		share shred sieve sift skewer skim slash slide slit smash smear snip soften spatchcock spoon spread
+		share shred sieve sift skewer skim slash slide slit smash smear snip spatchcock spoon spread
 		sprinkle squash squeeze stack stamp start stir strain stretch strip stud sweeten swirl take taste
 		taper tear tease tent tie tilt tip toss transfer trim tuck turn twist unfold unmould unmold unroll
 		unwrap use wash weigh wet wipe wrap work begin continue ease encase enclose fasten invert lather
@@ -42,7 +42,7 @@ var verbs = gather(
 		quarter pat`},
 	group{verb{station: hob, handsOn: true}, `bring caramelise caramelize char-grill cook deglaze flambé heat parboil par-boil reheat sauté saute
 		scald scramble sear sizzle stir-fry sweat temper thicken dry-fry pan-fry shallow-fry wilt blister`},
-	group{verb{station: hob, handsOn: true, noun: true}, `toast melt warm fry boil brown`},
+	group{verb{station: hob, handsOn: true, noun: true}, `soften toast melt warm fry boil brown`},
 	group{verb{station: hob}, `simmer poach blanch braise bubble reduce confit`},
 	group{verb{station: hob, noun: true}, `stew steam`},
 	group{verb{station: oven}, `bake preheat blind-bake par-bake rebake slow-roast`},
@@ -125,7 +125,7 @@ func Begins(text string) bool {
 	if len(fields) == 0 {
 		return false
 	}
-	sentence := len(fields) >= 4 && strings.HasSuffix(text, ".")
+	sentence := len(fields) >= 4 && (strings.HasSuffix(text, ".") || ordersOn(fields))
 	if len(fields) > 40 {
 		fields = fields[:40]
 	}
@@ -143,6 +143,26 @@ func Begins(text string) bool {
 		return true
 	}
 	return openers[first] && len(fields) >= 4 && hasVerb(fields[1:])
+}
+
+// IsVerb tells whether a word is a kitchen verb in its plain form.
+func IsVerb(word string) bool {
+	_, plain, ok := lookup(strings.ToLower(strings.Trim(word, ".,;:")))
+	return ok && plain
+}
+
+// ordersOn tells that a later clause orders something too: "boil lentils w
+// water, simmer 20 mins".
+func ordersOn(fields []string) bool {
+	for i := 1; i < len(fields); i++ {
+		if before := fields[i-1]; !strings.HasSuffix(before, ",") && before != "then" {
+			continue
+		}
+		if v, plain, ok := lookup(strings.Trim(fields[i], ".,;:")); ok && plain && !v.noun {
+			return true
+		}
+	}
+	return false
 }
 
 func hasVerb(fields []string) bool {

@@ -23,15 +23,16 @@ const (
 // sections has every heading's words, in lower case, with the section they open.
 var sections = openings(map[section]string{
 	inIngredients: `ingredients|ingredient|ingredient list|ingredients list|the ingredients|you will need|you'll need|
-			what you need|what you'll need|what you will need|shopping list|what goes in`,
+			what you need|what you'll need|what you will need|shopping list|what goes in|you need|we need|
+		one takes|take|you take|for this you need`,
 	inMethod: `method|the method|directions|instructions|preparation|steps|procedure|what to do|how to make it|
 			how to make|how to|cooking instructions|preparation method|cooking method|method of preparation|
-			to make|process|how we make it|making it|baking instructions|preparation steps`,
+			to make|process|how we make it|making it|baking instructions|preparation steps|here's how|here is how|how it's done`,
 	inNotes: `notes|note|tips|tip|cook's notes|cook's note|cooks' notes|cook's tip|cook's tips|baker's notes|
 			baker's tips|baker's note|chef's notes|chef's tip|recipe notes|storage|to store|storing|make ahead|variations|
 			variation|substitutions|serving suggestions|serving suggestion|nutrition|nutrition facts|
 			nutritional information|per serving|notes and tips|tips and notes|tips & tricks|good to know|before you start|
-			storage notes|make-ahead|making ahead|leftovers|troubleshooting|bench notes`,
+			storage notes|make-ahead|top tips|top tip|making ahead|leftovers|troubleshooting|bench notes`,
 	inEquipment: `equipment|special equipment|tools|you will also need|you'll also need|utensils|equipment needed|
 			kit|tins and tools|tools needed`,
 	inCredits: `credits|credit|sources|source|acknowledgements|thanks`,
@@ -114,9 +115,9 @@ const (
 // shapeOf judges one row. Shouting tells that the whole text is in capitals, so
 // that capitals say nothing.
 func shapeOf(r Row, shouting bool) shape {
-	words := r.Words
+	words := unbracket(r.Words)
 	fields := strings.Fields(words)
-	if len(fields) == 0 || len(fields) > 7 || len(words) > 70 || startsMeasured(words) || endsMeasured(words) || r.Numbered {
+	if len(fields) == 0 || len(fields) > 7 || len(words) > 70 || startsMeasured(words) && (!strings.HasSuffix(words, ":") || strings.ContainsFunc(words, isNumeric)) || endsMeasured(words) || r.Numbered {
 		return plain
 	}
 	if inner, colon := strings.CutSuffix(words, ":"); colon {
@@ -148,6 +149,17 @@ func shapeOf(r Row, shouting bool) shape {
 	return maybe
 }
 
+// unbracket takes a remark in brackets off a heading's end: "For the top (don't
+// skip!)".
+func unbracket(words string) string {
+	if open := strings.IndexByte(words, '('); open > 0 {
+		if _, after, ok := strings.Cut(words[open:], ")"); ok && trim(strings.Trim(after, ":")) == "" {
+			return trim(words[:open]) + trim(after)
+		}
+	}
+	return words
+}
+
 // isCapitals tells a heading in capitals; one letter or two prove nothing.
 func isCapitals(s string) bool {
 	letters := 0
@@ -165,7 +177,7 @@ func isCapitals(s string) bool {
 // nameOf makes a component's name of its heading: "For the pastry:" is
 // "Pastry", "TO FINISH" is "To finish".
 func nameOf(heading string) string {
-	name := strings.TrimRight(trim(heading), ":.-–— \t")
+	name := strings.TrimRight(unbracket(trim(heading)), ":.-–— \t")
 	if isCapitals(name) {
 		name = strings.ToLower(name)
 	}

@@ -66,9 +66,11 @@ func (s *sorter) finish() {
 		placed = placed || r.Role == Ingredient || r.Role == Step
 	}
 	for i := range s.rows {
-		if r := &s.rows[i]; !placed && (r.Role == Intro || r.Role == Note) {
+		r := &s.rows[i]
+		if !placed && (r.Role == Intro || r.Role == Note) {
 			r.Role = Unread
 		}
+		r.Alone = r.Role == Step && s.parts[r.Part].steps == 1
 	}
 	s.settle()
 }

@@ -32,6 +32,7 @@ type Row struct {
 	Part     int  // index into Page.Parts for a Component, Ingredient or Step; else −1
 	Of       int  // the Number of the row that this one continues; its own if it starts
 	Numbered bool // a step that carried its own number
+	Alone    bool // the only line of its component's method
 
 	indented    bool
 	bulleted    bool
@@ -94,7 +95,14 @@ func (r *Row) unmark() {
 		words, r.marked = r.Text, false
 	}
 	words = r.unbullet(words)
+	words = r.unbold(words)
 	words = r.unnumber(words)
+	r.Words = words
+}
+
+// unbold takes mark-up for weight off: around the whole, which makes a heading,
+// or inside ("**200 g** flour", "**1.** Heat the oven").
+func (r *Row) unbold(words string) string {
 	for _, around := range []string{"**", "__", "*", "_"} {
 		inner, open := strings.CutPrefix(words, around)
 		end, closed := strings.CutSuffix(inner, around)
@@ -102,14 +110,14 @@ func (r *Row) unmark() {
 			end, closed = strings.CutSuffix(inner, around+":")
 		}
 		if open && closed && trim(end) != "" && !strings.Contains(end, around) {
-			words, r.marked = trim(end), true
-			break
+			r.marked = true
+			return trim(end)
 		}
 	}
-	if strings.Count(words, "**") >= 2 { // "**200 g** flour"
-		words = trim(strings.ReplaceAll(words, "**", ""))
+	if strings.Count(words, "**") >= 2 && trim(strings.ReplaceAll(words, "**", "")) != "" {
+		return trim(strings.ReplaceAll(words, "**", ""))
 	}
-	r.Words = words
+	return words
 }
 
 func (r *Row) unbullet(words string) string {

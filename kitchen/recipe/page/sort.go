@@ -11,13 +11,13 @@ import (
 func (s *sorter) place(i int) {
 	r := &s.rows[i]
 	switch {
-	case !hasWords(r.Text), isStepLabel(r.Words) && s.at >= inIngredients:
+	case !hasWords(r.Text), isStepLabel(r.Words) && s.at >= inIngredients, isMeasureSwitch(r.Words):
 		r.Role = Heading
 	case s.continues(i):
 	case s.isTitle(i):
 		r.Role, s.titled, s.at = Title, true, inIntro
 		r.Words = untitle(r.Words)
-	case isCredit(r.Words) || s.at <= inIntro && isByline(r.Words):
+	case isCredit(r.Words) || s.at <= inIntro && isByline(r.Words, i > 0 && s.rows[i-1].Role == Title):
 		r.Role = Credit
 	case s.opens(i):
 	case s.isYield(i):
@@ -53,6 +53,17 @@ func (s *sorter) placeBySection(i int) {
 		}
 		r.Role = Note
 	}
+	s.startsMethod(i)
+}
+
+// startsMethod tells, inside notes or equipment, that a heading is followed by
+// numbered instructions: the method goes on under a heading nobody foresaw.
+func (s *sorter) startsMethod(i int) {
+	r, next := &s.rows[i], s.next(i)
+	if next != nil && next.Numbered && method.Begins(next.Words) && shapeOf(*r, s.shouting) == certain {
+		r.Role = Heading
+		s.at, s.said, s.entered = inMethod, true, false
+	}
 }
 
 // placeEarly sorts a row before any ingredient.
@@ -63,7 +74,7 @@ func (s *sorter) placeEarly(i int) {
 	case s.heads(i):
 	case isIngredient(r):
 		s.placeIngredient(i)
-	case !s.listed && (r.Numbered || method.Begins(r.Words)):
+	case !s.listed && (r.Numbered || method.Begins(r.Words)), isOrder(r.Words):
 		s.placeStep(i)
 	default:
 		r.Role = Intro
@@ -306,10 +317,48 @@ func (s *sorter) isRemark(i int) bool {
 	return next == nil || !isIngredient(next)
 }
 
-// isStepLabel tells "Step 3" alone on its line.
+// isOrder tells an instruction before the ingredients: it orders something to
+// be done, and is a sentence. "Use good flour" and "Make it a day ahead" are
+// words of introduction.
+func isOrder(words string) bool {
+	first := firstFields(words, 1)
+	switch strings.Trim(first[0], ".,") {
+	case "use", "make", "serve", "take", "start", "begin", "check", "taste", "repeat", "love", "share", "continue", "allow", "let", "leave":
+		return false
+	}
+	return strings.HasSuffix(words, ".") && method.Begins(words) && method.IsVerb(first[0])
+}
+
+// isStepLabel tells "Step 3" or "Day 2" alone on its line.
 func isStepLabel(words string) bool {
-	fields := firstFields(words, 3)
-	return len(fields) == 2 && fields[0] == "step" && isNumeric(firstRune(fields[1]))
+	fields := firstFields(strings.TrimRight(words, ":.-–"), 3)
+	if len(fields) != 2 || !isNumeric(firstRune(fields[1])) && !numberWords[fields[1]] {
+		return false
+	}
+	switch fields[0] {
+	case "step", "day", "stage", "part", "phase":
+		return true
+	}
+	return false
+}
+
+// isMeasureSwitch tells the words of a web page's switch between measures,
+// which come along when a page is copied.
+func isMeasureSwitch(words string) bool {
+	fields := firstFields(words, 8)
+	metric, other := false, false
+	for _, f := range fields {
+		switch f {
+		case "metric":
+			metric = true
+		case "us", "imperial", "customary", "cups":
+			other = true
+		case "–", "-", "|", "/", "·", "us/metric", "measures", "units":
+		default:
+			return false
+		}
+	}
+	return metric && other
 }
 
 // isYield allows one yield; in the method only as a short line of its own.

@@ -118,7 +118,7 @@ func (s *sorter) continuesLine(r *Row, before Row) bool {
 			return unicode.IsLower(firstRune(r.Words))
 		}
 	}
-	return r.indented && !before.indented && unicode.IsLower(firstRune(r.Words)) && !endsMeasured(r.Words)
+	return r.indented && !before.indented && !strings.Contains(before.Text, "\t") && unicode.IsLower(firstRune(r.Words)) && !endsMeasured(r.Words)
 }
 
 func (s *sorter) continuesStep(r *Row, before Row) bool {

@@ -21,6 +21,23 @@ func isYield(words string) bool {
 			return true
 		}
 	}
+	if len(strings.Fields(words)) <= 12 { // "PREP 10 min COOK 12 min SERVES 4"
+		for _, verb := range []string{" serves ", " makes ", " serves: ", " servings: "} {
+			if i := strings.Index(strings.ToLower(words), verb); i > 0 && i < len(words) && isFacts(words[:i]) {
+				return yieldClause(trim(words[i:]))
+			}
+		}
+	}
+	return false
+}
+
+// isFacts tells words such as "Prep 10 min Cook 12 min" before a yield.
+func isFacts(words string) bool {
+	first := firstFields(words, 1)[0]
+	switch strings.Trim(first, ":") {
+	case "prep", "preparation", "cook", "cooking", "bake", "total", "time", "active", "hands-on", "ready", "takes":
+		return true
+	}
 	return false
 }
 
@@ -86,13 +103,15 @@ func isCredit(words string) bool {
 		(strings.HasPrefix(lower, "http://") || strings.HasPrefix(lower, "https://") || strings.HasPrefix(lower, "www."))
 }
 
-// isByline tells "by Ama Tollund" under the title.
-func isByline(words string) bool {
+// isByline tells "by Ama Tollund" under the title; first tells that the title
+// stands right above, where "by the keeper of the till" is one too.
+func isByline(words string, first bool) bool {
 	rest, ok := strings.CutPrefix(words, "by ")
 	if !ok {
 		rest, ok = strings.CutPrefix(words, "By ")
 	}
-	return ok && len(strings.Fields(rest)) <= 5 && unicode.IsUpper(firstRune(rest)) && !strings.HasSuffix(rest, ".")
+	return ok && !strings.HasSuffix(rest, ".") &&
+		(len(strings.Fields(rest)) <= 5 && unicode.IsUpper(firstRune(rest)) || first && len(strings.Fields(rest)) <= 8)
 }
 
 // isAside tells a single note among other lines: "Tip: …", "Note: …", "NB …".
