@@ -10,6 +10,7 @@ import (
 	"codeberg.org/go-pdf/fpdf"
 
 	"benchproof/kitchen/fault"
+	"benchproof/kitchen/release/typeset"
 )
 
 // CardPDF draws the card on the paper as a PDF with the fonts embedded. It
@@ -22,7 +23,7 @@ func CardPDF(card Card, paper Paper, fonts Fonts) ([]byte, error) {
 	if !ok {
 		return nil, fault.Invalidf("paper", "There is no card of size “%s”; choose A4, Letter, A5 or 4x6.", paper)
 	}
-	set, err := newFontSet(fonts)
+	set, err := fonts.set()
 	if err != nil {
 		return nil, err
 	}
@@ -42,11 +43,11 @@ func CardPDF(card Card, paper Paper, fonts Fonts) ([]byte, error) {
 type press struct {
 	format
 	pdf  *fpdf.Fpdf
-	set  *typesetter
+	set  *typeset.Setter
 	card Card
 }
 
-func newPress(card Card, f format, fonts *fontSet) *press {
+func newPress(card Card, f format, fonts *typeset.Fonts) *press {
 	pdf := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: f.width, Ht: f.height}})
 	pdf.SetAutoPageBreak(false, 0)
 	pdf.SetMargins(0, 0, 0)
@@ -63,11 +64,11 @@ func newPress(card Card, f format, fonts *fontSet) *press {
 	if card.Language != "" {
 		pdf.SetLang(card.Language)
 	}
-	for _, name := range []face{words, wordsStrong, wordsItalic, figures, figuresBold} {
-		pdf.AddUTF8FontFromBytes(string(name), "", fonts.files[name])
+	for _, name := range faces {
+		pdf.AddUTF8FontFromBytes(string(name), "", fonts.File(name))
 	}
 	p := &press{format: f, pdf: pdf, card: card}
-	p.set = &typesetter{fonts: fonts, width: func(text string, f face, size float64) float64 {
+	p.set = &typeset.Setter{Fonts: fonts, Width: func(text string, f typeset.Face, size float64) float64 {
 		pdf.SetFont(string(f), "", size)
 		return pdf.GetStringWidth(text)
 	}}
@@ -123,17 +124,17 @@ func (p *press) foot(number, of int) row {
 	size := p.size * .78
 	r := row{leading: size * 1.3, tight: size * 1.3, ascent: size}
 	if of > 1 {
-		r.measure = p.set.lines([]run{{text: strconv.Itoa(number) + " of " + strconv.Itoa(of), face: figures, size: size, ink: soft}}, p.gutter-p.gap)
+		r.measure = p.set.Lines([]typeset.Run{{Text: strconv.Itoa(number) + " of " + strconv.Itoa(of), Face: figures, Size: size, Ink: soft}}, p.gutter-p.gap)
 	}
 	whose := p.card.Show
 	if number > 1 {
 		whose = p.card.Title
 	}
-	name := run{text: whose, face: words, size: size, ink: soft}
-	page := run{text: bareAddress(p.card.Address), face: figures, size: size * .95, ink: act, link: p.card.Address, apart: true}
+	name := typeset.Run{Text: whose, Face: words, Size: size, Ink: soft}
+	page := typeset.Run{Text: bareAddress(p.card.Address), Face: figures, Size: size * .95, Ink: act, Link: p.card.Address, Apart: true}
 	// The address matters more than the name where there is room for one only.
-	for _, runs := range [][]run{{name, page}, {page}, {name}} {
-		r.words = p.set.lines(runs, p.width-2*p.margin-p.gutter-p.gap)
+	for _, runs := range [][]typeset.Run{{name, page}, {page}, {name}} {
+		r.words = p.set.Lines(runs, p.width-2*p.margin-p.gutter-p.gap)
 		if len(r.words) == 1 {
 			break
 		}
@@ -145,7 +146,7 @@ func (p *press) foot(number, of int) row {
 func (p *press) row(r row, top float64) {
 	rule := p.margin + p.gutter
 	for i, line := range r.measure {
-		p.line(line, rule-p.gap-line.width, top+r.ascent+float64(i)*r.tight, r.leading)
+		p.line(line, rule-p.gap-line.Width, top+r.ascent+float64(i)*r.tight, r.leading)
 	}
 	for i, line := range r.label {
 		p.line(line, rule+p.gap, top+r.ascent+float64(i)*r.leading, r.leading)
@@ -155,13 +156,13 @@ func (p *press) row(r row, top float64) {
 	}
 }
 
-func (p *press) line(l textLine, left, baseline, leading float64) {
-	for _, r := range l.runs {
-		p.pdf.SetFont(string(r.face), "", r.size)
-		p.pdf.SetTextColor(r.ink[0], r.ink[1], r.ink[2])
-		p.pdf.Text(left+r.x, baseline, r.text)
-		if r.link != "" {
-			p.pdf.LinkString(left+r.x, baseline-r.size, p.set.width(r.text, r.face, r.size), leading, r.link)
+func (p *press) line(l typeset.Line, left, baseline, leading float64) {
+	for _, r := range l.Runs {
+		p.pdf.SetFont(string(r.Face), "", r.Size)
+		p.pdf.SetTextColor(r.Ink[0], r.Ink[1], r.Ink[2])
+		p.pdf.Text(left+r.X, baseline, r.Text)
+		if r.Link != "" {
+			p.pdf.LinkString(left+r.X, baseline-r.Size, p.set.Width(r.Text, r.Face, r.Size), leading, r.Link)
 		}
 	}
 }

@@ -1,12 +1,16 @@
 package release
 
-import "strconv"
+import (
+	"strconv"
+
+	"benchproof/kitchen/release/typeset"
+)
 
 // row is one row of the card: a measure left of the rule, words right of it.
 type row struct {
-	measure  []textLine // right-aligned against the rule
-	label    []textLine // a step's number, beside the first line of words
-	words    []textLine
+	measure  []typeset.Line // right-aligned against the rule
+	label    []typeset.Line // a step's number, beside the first line of words
+	words    []typeset.Line
 	indent   float64 // of the words, past the label
 	before   float64 // blank above, dropped at the head of a page
 	leading  float64 // from one line of words to the next
@@ -36,14 +40,22 @@ func (r row) upTo(n int) row {
 	return r
 }
 
+// The inks of the card.
+var (
+	black = typeset.Ink{0x21, 0x1c, 0x17}
+	soft  = typeset.Ink{0x5a, 0x52, 0x4a}
+	hair  = typeset.Ink{0xc9, 0xbf, 0xaf}
+	act   = typeset.Ink{0x7d, 0x1f, 0x4b} // beetroot
+)
+
 // sheet words a card as rows for one format.
 type sheet struct {
 	format
-	set  *typesetter
+	set  *typeset.Setter
 	rows []row
 }
 
-func layOut(card Card, f format, set *typesetter) []row {
+func layOut(card Card, f format, set *typeset.Setter) []row {
 	s := &sheet{format: f, set: set}
 	s.head(card)
 	for _, c := range card.Components {
@@ -64,12 +76,20 @@ func (s *sheet) wordsWidth() float64 {
 	return min(s.width-2*s.margin-s.gutter-s.gap, s.maxMeasure)
 }
 
-func (s *sheet) gutterWidth() float64 { return s.gutter - s.gap }
+// lines sets one text right of the rule.
+func (s *sheet) lines(text string, f typeset.Face, size float64, ink typeset.Ink) []typeset.Line {
+	return s.set.Lines([]typeset.Run{{Text: text, Face: f, Size: size, Ink: ink}}, s.wordsWidth())
+}
+
+// beside sets one text left of the rule.
+func (s *sheet) beside(text string, f typeset.Face, size float64, ink typeset.Ink) []typeset.Line {
+	return s.set.Lines([]typeset.Run{{Text: text, Face: f, Size: size, Ink: ink}}, s.gutter-s.gap)
+}
 
 func (s *sheet) head(card Card) {
 	s.add(row{
-		measure: s.set.lines([]run{{text: card.Makes, face: figures, size: s.size * .9, ink: soft}}, s.gutterWidth()),
-		words:   s.set.lines([]run{{text: card.Title, face: wordsStrong, size: s.title, ink: black}}, s.wordsWidth()),
+		measure: s.beside(card.Makes, figures, s.size*.9, soft),
+		words:   s.lines(card.Title, wordsStrong, s.title, black),
 		leading: s.title * 1.14, ascent: s.title * .92, tight: s.size * 1.2,
 	})
 }
@@ -80,9 +100,9 @@ func (s *sheet) ingredients(c CardComponent) {
 	}
 	s.heading(c.Name)
 	for i, line := range c.Lines {
-		runs := []run{{text: line.Words, face: words, size: s.size, ink: black}}
+		runs := []typeset.Run{{Text: line.Words, Face: words, Size: s.size, Ink: black}}
 		if line.Small != "" {
-			runs = append(runs, run{text: line.Small, face: figures, size: s.size * .78, ink: soft, apart: true})
+			runs = append(runs, typeset.Run{Text: line.Small, Face: figures, Size: s.size * .78, Ink: soft, Apart: true})
 		}
 		r := s.body(line.Measure, "", runs, 0)
 		if i == 0 && c.Name == "" {
@@ -116,10 +136,10 @@ func (s *sheet) method(components []CardComponent) {
 }
 
 func (s *sheet) step(number int, step CardStep) {
-	figure := run{text: strconv.Itoa(number), face: figuresBold, size: s.size * .82, ink: act}
-	indent := s.set.width("10", figure.face, figure.size) + s.size*.6
-	r := s.body(step.Minutes, step.Station, []run{{text: step.Words, face: words, size: s.size, ink: black}}, indent)
-	r.label = s.set.lines([]run{figure}, s.wordsWidth())
+	figure := typeset.Run{Text: strconv.Itoa(number), Face: figuresBold, Size: s.size * .82, Ink: act}
+	indent := s.set.Width("10", figure.Face, figure.Size) + s.size*.6
+	r := s.body(step.Minutes, step.Station, []typeset.Run{{Text: step.Words, Face: words, Size: s.size, Ink: black}}, indent)
+	r.label = s.set.Lines([]typeset.Run{figure}, s.wordsWidth())
 	r.before = s.size * .3
 	s.add(r)
 }
@@ -130,7 +150,7 @@ func (s *sheet) part(name string, first bool) {
 		return
 	}
 	r := row{
-		words:  s.set.lines([]run{{text: name, face: wordsItalic, size: s.size, ink: soft}}, s.wordsWidth()),
+		words:  s.lines(name, wordsItalic, s.size, soft),
 		before: s.size * .8, leading: s.size * 1.4, ascent: s.size * 1.06, withNext: true,
 	}
 	if first {
@@ -140,16 +160,16 @@ func (s *sheet) part(name string, first bool) {
 }
 
 // small adds a block in small type, its heading in the gutter.
-func (s *sheet) small(heading string, lines []string, f face) {
+func (s *sheet) small(heading string, lines []string, f typeset.Face) {
 	size := s.size * .84
 	for i, line := range lines {
 		r := row{
-			words:   s.set.lines([]run{{text: line, face: f, size: size, ink: soft}}, s.wordsWidth()),
+			words:   s.lines(line, f, size, soft),
 			leading: size * 1.38, ascent: size * 1.05, before: size * .3, tight: size * 1.2,
 		}
 		if i == 0 {
 			r.before = s.size * 1.3
-			r.measure = s.set.lines([]run{{text: heading, face: figures, size: size * .92, ink: soft}}, s.gutterWidth())
+			r.measure = s.beside(heading, figures, size*.92, soft)
 		}
 		s.add(r)
 	}
@@ -161,21 +181,21 @@ func (s *sheet) heading(name string) {
 	}
 	size := s.size * 1.2
 	s.add(row{
-		words:   s.set.lines([]run{{text: name, face: wordsStrong, size: size, ink: black}}, s.wordsWidth()),
+		words:   s.lines(name, wordsStrong, size, black),
 		before:  s.size * 1.25,
 		leading: s.size * 1.6, ascent: s.size * 1.12, withNext: true,
 	})
 }
 
 // body is a row of the card's main text, with a second, small measure below.
-func (s *sheet) body(measure, below string, runs []run, indent float64) row {
+func (s *sheet) body(measure, below string, runs []typeset.Run, indent float64) row {
 	r := row{
-		measure: s.set.lines([]run{{text: measure, face: figures, size: s.size * .95, ink: black}}, s.gutterWidth()),
-		words:   s.set.lines(runs, s.wordsWidth()-indent),
+		measure: s.beside(measure, figures, s.size*.95, black),
+		words:   s.set.Lines(runs, s.wordsWidth()-indent),
 		indent:  indent,
 		leading: s.size * 1.42, ascent: s.size * 1.06, tight: s.size * 1.12,
 	}
-	r.measure = append(r.measure, s.set.lines([]run{{text: below, face: figures, size: s.size * .76, ink: soft}}, s.gutterWidth())...)
+	r.measure = append(r.measure, s.beside(below, figures, s.size*.76, soft)...)
 	return r
 }
 
