@@ -38,7 +38,7 @@ func (m *maker) stew() Episode {
 		Shots: inOrder([]episode.Shot{
 			{Title: "Rain on the tailgate", Kind: "cutaway", Setup: onQuay, Status: episode.Got},
 			{Title: "Lamb browning in three lots", Kind: "close-up", Setup: atHob, Step: 1, Status: episode.ToShoot},
-			{Title: "A spoon cuts the lamb", Kind: "hero", Setup: atTable, Step: 7, Status: episode.ToShoot},
+			{Title: "A spoon cuts the lamb", Kind: "hero", Setup: atTable, Step: 8, Status: episode.ToShoot},
 		}),
 	}
 }
