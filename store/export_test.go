@@ -3,6 +3,8 @@ package store
 import (
 	"context"
 	"database/sql"
+	"maps"
+	"slices"
 
 	"github.com/pressly/goose/v3"
 )
@@ -29,8 +31,10 @@ func (s *Store) ReaderSettings(ctx context.Context, pragma string) ([]string, er
 	return values, nil
 }
 
-// Prepared counts the statements that both pools keep.
-func (s *Store) Prepared() int { return len(s.reader.prepared) + len(s.writer.prepared) }
+// Statements lists the statements that both pools keep.
+func (s *Store) Statements() []string {
+	return append(slices.Collect(maps.Keys(s.reader.prepared)), slices.Collect(maps.Keys(s.writer.prepared))...)
+}
 
 // Transact runs do in a writing transaction, with a way to change rows.
 func (s *Store) Transact(ctx context.Context, verb string, id int64, do func(change func(text string, args ...any) error) error) error {
