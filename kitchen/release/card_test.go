@@ -86,11 +86,17 @@ func knots() release.Card {
 	}
 }
 
+// draw draws a card; with -keep it also leaves the demo's card in that folder.
 func draw(t testing.TB, card release.Card, paper release.Paper) []byte {
 	t.Helper()
 	pdf, err := release.CardPDF(card, paper, fonts(t))
 	if err != nil {
 		t.Fatal(err)
+	}
+	if *keep != "" && card.Title == knots().Title {
+		if err := os.WriteFile(filepath.Join(*keep, string(paper)+".pdf"), pdf, 0o600); err != nil {
+			t.Fatal(err)
+		}
 	}
 	return pdf
 }

@@ -284,15 +284,3 @@ func BenchmarkCardPDF(b *testing.B) {
 		}
 	}
 }
-
-// TestKeepCards leaves the cards in the folder named with -keep.
-func TestKeepCards(t *testing.T) {
-	if *keep == "" {
-		t.Skip("no folder named with -keep to leave cards in")
-	}
-	for _, paper := range release.Papers {
-		if err := os.WriteFile(filepath.Join(*keep, string(paper)+".pdf"), draw(t, knots(), paper), 0o600); err != nil {
-			t.Fatal(err)
-		}
-	}
-}

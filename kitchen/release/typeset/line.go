@@ -182,8 +182,11 @@ const blankMark = "\n"
 // between a figure and its unit (SI Brochure, section 5.4.3).
 func markBlanks(text string) string {
 	text = figureAndUnit.ReplaceAllString(text, "$1\u00a0$2")
+	text = gasMark.ReplaceAllString(text, "$1\u00a0$2")
 	return strings.NewReplacer(" ", blankMark, "\t", blankMark, "\r", blankMark, "\u200b", blankMark,
 		"\u2009", "\u00a0", "\u202f", "\u00a0").Replace(text)
 }
 
 var figureAndUnit = regexp.MustCompile(`([\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]) ((?:k?g|mg|ml|mL|cl|dl|l|L|cm|mm|m|in|oz|lb|min|h|s|tsp|tbsp|cups?)\b|×|°[CF])`)
+
+var gasMark = regexp.MustCompile(`(?i)\b(gas|gas mark) ([\d½¼])`)

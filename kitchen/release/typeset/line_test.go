@@ -50,6 +50,7 @@ func TestLinesBreakAtBlanks(t *testing.T) {
 		{"a no-break space holds", []typeset.Run{run("about 180\u00a0°C")}, 10, []string{"about", "180~°C"}},
 		{"a figure keeps its unit", []typeset.Run{run("pieces of 58 g")}, 12, []string{"pieces of", "58~g"}},
 		{"so does a fraction", []typeset.Run{run("add 1½ cups")}, 8, []string{"add", "1½~cups"}},
+		{"so does a gas mark", []typeset.Run{run("170 °C fan, gas 5")}, 16, []string{"170~°C fan,", "gas~5"}},
 		{"a figure before another word breaks", []typeset.Run{run("take 58 grapes")}, 8, []string{"take 58", "grapes"}},
 		{"dimensions hold together", []typeset.Run{run("a tray 30 × 40 cm")}, 12, []string{"a tray 30~×", "40~cm"}},
 		{"a word wider than the line", []typeset.Run{run("a Donaudampfschiff b")}, 8, []string{"a", "Donaudam", "pfschiff", "b"}},
