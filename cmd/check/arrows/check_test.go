@@ -58,6 +58,7 @@ func TestCheck(t *testing.T) {
 		{"store and views", "m/store", "m/views", false, "store imports views"},
 		{"store and web", "m/store", "m/web", false, "store imports web"},
 		{"store and HTTP", "m/store", "net/http", false, "must not know"},
+		{"store's tests and sessions", "m/store", "github.com/alexedwards/scs/v2", true, ""},
 		{"store and migrations", "m/store", "m/migrations", false, ""},
 		{"store and SQL", "m/store", "database/sql", false, ""},
 		{"seed and the kitchen", "m/seed", "m/kitchen/recipe", false, ""},
