@@ -48,12 +48,6 @@ WHERE recipe_id = ?1
   AND deleted_at IS NULL`,
 }
 
-const liveRecipe = `
-SELECT 1
-FROM recipe
-WHERE recipe_id = ?1
-  AND deleted_at IS NULL`
-
 var undoRecipe = undoable{
 	noun: "recipe",
 	remove: `
