@@ -1,12 +1,15 @@
 package larder
 
 import (
+	"slices"
+
 	"benchproof/kitchen/food"
 	"benchproof/kitchen/measure"
 )
 
 // figures gives the weights that the database has for a food, in the larder's
-// words, each unit and form once, in the database's order.
+// words, each unit and form once: those without a form first, for the first of
+// a unit is its default, then the medium size, then the database's order.
 func (r *Reference) figures(ndb string) []food.Weight {
 	row, ok := r.Row(ndb)
 	if !ok {
@@ -22,7 +25,18 @@ func (r *Reference) figures(ndb string) []food.Weight {
 		seen[as] = true
 		weights = append(weights, food.Weight{Unit: as.unit, Form: as.form, Grams: m.Grams})
 	}
+	slices.SortStableFunc(weights, func(a, b food.Weight) int { return defaultRank(a.Form) - defaultRank(b.Form) })
 	return weights
+}
+
+func defaultRank(form string) int {
+	switch form {
+	case "":
+		return 0
+	case "medium":
+		return 1
+	}
+	return 2
 }
 
 // precision is what the tables keep: four decimals.
