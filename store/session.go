@@ -1,6 +1,7 @@
 package store
 
 import (
+	"bytes"
 	"context"
 	"crypto/sha256"
 	"encoding/hex"
@@ -26,41 +27,77 @@ func tokenHash(token string) string {
 	return hex.EncodeToString(sum[:])
 }
 
-// FindCtx gives the data of a session that has not expired; found is false for
-// an unknown token.
+// FindCtx gives the data of a session that has not expired or ended; found is
+// false for an unknown token.
 func (s *SessionStore) FindCtx(ctx context.Context, token string) (data []byte, found bool, err error) {
-	data, err = one(ctx, s.store.reader, "session", scanned[[]byte], `
-SELECT data
-FROM session
-WHERE token_hash = ?1
-  AND expires_at > ?2`, tokenHash(token), instantText(s.store.clock()))
-	if err != nil && fault.KindOf(err) == fault.NotFound {
-		return nil, false, nil
-	}
-	return data, err == nil, operation{verb: "find session"}.wrap(err)
+	kept, found, err := s.find(ctx, token)
+	return kept.data, found, operation{verb: "find session"}.wrap(err)
 }
 
-// CommitCtx keeps the data until expiry, in place of any the token had.
+// keptSession is what a session's row holds.
+type keptSession struct {
+	data      []byte
+	expiresAt time.Time
+}
+
+func scanSession(row scanner) (k keptSession, err error) {
+	err = row.Scan(&k.data, instant{&k.expiresAt})
+	return k, err
+}
+
+func (s *SessionStore) find(ctx context.Context, token string) (kept keptSession, found bool, err error) {
+	kept, err = one(ctx, s.store.reader, "session", scanSession, `
+SELECT data, expires_at
+FROM session
+WHERE token_hash = ?1
+  AND expires_at > ?2
+  AND is_ended = 0`, tokenHash(token), instantText(s.store.clock()))
+	if err != nil && fault.KindOf(err) == fault.NotFound {
+		return keptSession{}, false, nil
+	}
+	return kept, err == nil, err
+}
+
+// CommitCtx keeps the data until expiry, in place of any the token had. An
+// ended session stays ended: a page that was under way at the sign-out must
+// not undo it.
+//
+// With an idle time scs commits at every visit, only to move the expiry a
+// little. A write must reach the disk, so the expiry is moved only when a
+// twentieth of the time left would be gained.
 func (s *SessionStore) CommitCtx(ctx context.Context, token string, data []byte, expiry time.Time) error {
+	kept, found, err := s.find(ctx, token)
+	if err != nil {
+		return operation{verb: "keep session"}.wrap(err)
+	}
+	gained := expiry.Sub(kept.expiresAt)
+	if found && bytes.Equal(kept.data, data) && gained >= 0 && gained < expiry.Sub(s.store.clock())/20 {
+		return nil
+	}
 	return s.change(ctx, "keep session", `
 INSERT INTO session (token_hash, data, expires_at)
 VALUES (?1, ?2, ?3)
 ON CONFLICT (token_hash) DO UPDATE
 SET data = excluded.data,
-    expires_at = excluded.expires_at`, tokenHash(token), data, instantText(expiry))
+    expires_at = excluded.expires_at
+WHERE is_ended = 0`, tokenHash(token), data, instantText(expiry))
 }
 
 // DeleteCtx ends a session. An unknown token is no error.
 func (s *SessionStore) DeleteCtx(ctx context.Context, token string) error {
 	return s.change(ctx, "end session", `
-DELETE FROM session
+UPDATE session
+SET data = x'',
+    is_ended = 1
 WHERE token_hash = ?1`, tokenHash(token))
 }
 
 // DeleteAll ends every session, for when a password was lost or replaced.
 func (s *SessionStore) DeleteAll(ctx context.Context) error {
 	return s.change(ctx, "end all sessions", `
-DELETE FROM session`)
+UPDATE session
+SET data = x'',
+    is_ended = 1`)
 }
 
 func (s *SessionStore) change(ctx context.Context, verb, text string, args ...any) error {

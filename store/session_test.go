@@ -65,6 +65,66 @@ func TestSessionsEnd(t *testing.T) {
 	}
 }
 
+// A page that was drawn while its visitor signed out commits its session last.
+func TestAnEndedSessionStaysEnded(t *testing.T) {
+	st, clock := openClocked(t)
+	sessions := st.Sessions()
+	ok(t, sessions.Commit("token", []byte("signed in"), clock.at.Add(time.Hour)))
+	ok(t, sessions.Delete("token"))
+	ok(t, sessions.Commit("token", []byte("signed in"), clock.at.Add(2*time.Hour)))
+	if _, found, err := sessions.Find("token"); found || err != nil {
+		t.Errorf("the ended session: found %v, %v", found, err)
+	}
+	var data []byte
+	ok(t, st.Raw().QueryRowContext(t.Context(), "SELECT data FROM session").Scan(&data))
+	if len(data) != 0 {
+		t.Errorf("the ended session still holds %q", data)
+	}
+}
+
+// Visits that only move the expiry a little are not worth a write.
+func TestAnExpiryIsMovedInSteps(t *testing.T) {
+	tests := []struct {
+		name      string
+		after     time.Duration // the second visit
+		data      string
+		isWritten bool
+	}{
+		{"a minute later", time.Minute, "data", false},
+		{"just under a twentieth of the ten hours", 30*time.Minute - time.Second, "data", false},
+		{"a twentieth of them", 30 * time.Minute, "data", true},
+		{"a minute later, with other data", time.Minute, "changed", true},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			st, clock := openClocked(t)
+			sessions := st.Sessions()
+			const idle = 10 * time.Hour
+			first := clock.at.Add(idle)
+			ok(t, sessions.Commit("token", []byte("data"), first))
+			clock.pass(test.after)
+			ok(t, sessions.Commit("token", []byte(test.data), clock.at.Add(idle)))
+			clock.at = first
+			data, found, err := sessions.Find("token")
+			ok(t, err)
+			if found != test.isWritten || found && string(data) != test.data {
+				t.Errorf("past the first expiry: found %v with %q, want %v with %q", found, data, test.isWritten, test.data)
+			}
+		})
+	}
+}
+
+func TestASessionCanBeShortened(t *testing.T) {
+	st, clock := openClocked(t)
+	sessions := st.Sessions()
+	ok(t, sessions.Commit("token", []byte("data"), clock.at.Add(10*time.Hour)))
+	ok(t, sessions.Commit("token", []byte("data"), clock.at.Add(time.Hour)))
+	clock.pass(time.Hour)
+	if _, found, err := sessions.Find("token"); found || err != nil {
+		t.Errorf("past the shortened expiry: found %v, %v", found, err)
+	}
+}
+
 func TestDeleteExpiredSessions(t *testing.T) {
 	st, clock := openClocked(t)
 	sessions := st.Sessions()

@@ -130,3 +130,45 @@ func BenchmarkShow(b *testing.B) {
 		}
 	}
 }
+
+// BenchmarkShareLink bounds the first step of every viewer's page.
+func BenchmarkShareLink(b *testing.B) {
+	st := open(b)
+	years(b, st, 20)
+	must(st.AddShareLink(b.Context(), 1, "token"))(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := st.ShareLink(b.Context(), "token"); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkSave bounds a save with its sync to disk: as the brief, and a whole
+// recipe of 60 lines.
+func BenchmarkSave(b *testing.B) {
+	b.Run("brief", func(b *testing.B) {
+		st := open(b)
+		e := must(st.Episode(b.Context(), addEpisode(b, st, "one")))(b)
+		b.ReportAllocs()
+		for b.Loop() {
+			if err := st.SaveBrief(b.Context(), e); err != nil {
+				b.Fatal(err)
+			}
+			e.Revision++
+		}
+	})
+	b.Run("version", func(b *testing.B) {
+		st := open(b)
+		_, id := addRecipe(b, st, "Buns")
+		v := must(st.Version(b.Context(), id))(b)
+		v.Reading = longReading()
+		b.ReportAllocs()
+		for b.Loop() {
+			if err := st.SaveVersion(b.Context(), v); err != nil {
+				b.Fatal(err)
+			}
+			v.Revision++
+		}
+	})
+}
