@@ -55,6 +55,7 @@ type Scaler struct {
 	KeepAction  string // keeps the scale tried; "" outside an episode
 	Revision    int    // of the episode
 	Factor      string // "2", "1½"
+	Was         string // the factor drawn, sent along: tells which of the two fields was changed
 	FactorError string
 	Pieces      string // "32"; "" if the recipe does not say what it makes
 	PiecesLabel string // "knots"; "" draws no field for pieces

@@ -126,6 +126,22 @@ func (t *Tab) Open(address string) int {
 	return int(response.Status)
 }
 
+// Press clicks what a CSS selector finds first, waits for the page that
+// follows to load, and gives the status it was answered with.
+func (t *Tab) Press(css string) int {
+	t.tb.Helper()
+	ctx, cancel := context.WithTimeout(t.ctx, patience)
+	defer cancel()
+	response, err := chromedp.RunResponse(ctx, chromedp.Click(chromedp.CSS(css)))
+	if err != nil {
+		t.tb.Fatalf("press %s at %s: %v", css, t.whereabouts(), err)
+	}
+	if response == nil {
+		return 0
+	}
+	return int(response.Status)
+}
+
 // Address tells where the tab is.
 func (t *Tab) Address() *url.URL {
 	t.tb.Helper()

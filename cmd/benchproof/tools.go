@@ -1,0 +1,63 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"os"
+
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/measure"
+)
+
+// maxRecipe is more than any recipe; it keeps a wrong file from filling memory.
+const maxRecipe = 1 << 20
+
+// readText reads a file, or standard input for "-".
+func readText(name string, in io.Reader) (string, error) {
+	source := in
+	if name != "-" {
+		file, err := os.Open(name)
+		if err != nil {
+			return "", fault.Invalidf("file", "Cannot read %s: %v.", name, pathCause(err))
+		}
+		defer file.Close()
+		source = file
+	}
+	text, err := io.ReadAll(io.LimitReader(source, maxRecipe+1))
+	switch {
+	case err != nil:
+		return "", fault.Invalidf("file", "Cannot read %s: %v.", name, pathCause(err))
+	case len(text) > maxRecipe:
+		return "", fault.Invalidf("file", "%s is over 1 MB: that is no recipe.", name)
+	}
+	return string(text), nil
+}
+
+// pathCause drops the operation and the path, which the sentence already has.
+func pathCause(err error) error {
+	if e, ok := err.(*os.PathError); ok {
+		return e.Err
+	}
+	return err
+}
+
+// printJSON writes v as one readable JSON object.
+func printJSON(out io.Writer, v any) error {
+	encoder := json.NewEncoder(out)
+	encoder.SetEscapeHTML(false)
+	encoder.SetIndent("", "  ")
+	return encoder.Encode(v)
+}
+
+// systemFlag reads the value of --system; "" leaves the recipe's own or metric.
+func systemFlag(value string) (measure.System, error) {
+	if value == "" {
+		return "", nil
+	}
+	system, ok := measure.ParseSystem(value)
+	if !ok {
+		return "", usageError{fmt.Errorf("--system: %q is no measuring system; take us, imperial, metric, australian, japanese or us-label", value)}
+	}
+	return system, nil
+}

@@ -1,0 +1,138 @@
+package web
+
+import (
+	"context"
+	"fmt"
+	"net/http"
+	"time"
+
+	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/script"
+	"benchproof/views"
+)
+
+func cutFields() []views.Field {
+	return []views.Field{
+		{Name: "name", Label: "Cut", Placeholder: "second cut"},
+		{Name: "length", Label: "Length", Hint: "Minutes and seconds, 8:35, or seconds. Empty takes the end of the last caption."},
+		{Name: "captions", Label: "Captions", Kind: views.FieldPlain, Rows: 12, Hint: "Paste the WebVTT or SRT file of the cut."},
+	}
+}
+
+func cutValues(c episode.Cut) values {
+	v := values{"name": c.Name, "captions": c.Captions}
+	if c.Seconds > 0 {
+		v["length"] = script.Timecode(c.Seconds)
+	}
+	return v
+}
+
+// readCut reads the form; captions that cannot be read are refused with the
+// line that is wrong.
+func readCut(f *typed, c *episode.Cut) {
+	c.Name, c.Seconds, c.Captions = f.text("name"), f.seconds("length"), f.values.Get("captions")
+	captions, err := script.ReadCaptions(c.Captions)
+	switch {
+	case normal(c.Captions) == "":
+		c.Captions = ""
+	case err != nil:
+		f.fail("captions", "%s", fault.Say(err))
+	case c.Seconds == 0 && len(captions.Cues) > 0:
+		c.Seconds = int(captions.End() / time.Second)
+	}
+}
+
+func cutForm(d *desk, value func(string) string, revision int, err error) views.Form {
+	fields := filled(cutFields(), value, err)
+	return views.Form{ID: "cut", Action: d.path(views.SheetCut), Revision: revision, Fields: fields, Submit: "Save cut", Problem: formError(err, fields), Guard: true}
+}
+
+func (s *Server) showCut(w http.ResponseWriter, r *http.Request) error {
+	d, err := s.openDesk(r)
+	if err != nil {
+		return err
+	}
+	cut, err := s.cutOf(r, d)
+	if err != nil {
+		return err
+	}
+	return s.drawCut(w, r, d, cut, http.StatusOK, cutForm(d, cutValues(cut).get, cut.Revision, nil))
+}
+
+// cutOf loads the current cut, an empty one where there is none yet.
+func (s *Server) cutOf(r *http.Request, d *desk) (episode.Cut, error) {
+	cut, err := s.store.CurrentCut(r.Context(), d.episode.ID)
+	if err != nil && fault.KindOf(err) == fault.NotFound {
+		return episode.Cut{EpisodeID: d.episode.ID}, nil
+	}
+	return cut, err
+}
+
+func (s *Server) drawCut(w http.ResponseWriter, r *http.Request, d *desk, cut episode.Cut, status int, form views.Form) error {
+	page, err := s.sheetPage(r, d, views.SheetCut)
+	if err != nil {
+		return err
+	}
+	sheet := newCutSheet(cut)
+	sheet.Page, sheet.EpisodeFrame, sheet.Form = page, s.frame(d, views.SheetCut), form
+	return s.draw(w, r, status, views.Cut(sheet))
+}
+
+// keepCut saves the cut, or keeps it as the episode's first.
+func (s *Server) keepCut(ctx context.Context, cut episode.Cut) error {
+	if cut.ID != 0 {
+		return s.store.SaveCut(ctx, cut)
+	}
+	_, err := s.store.AddCut(ctx, cut)
+	return err
+}
+
+// newCutSheet words the saved captions.
+func newCutSheet(cut episode.Cut) views.CutSheet {
+	var sheet views.CutSheet
+	if cut.Captions == "" {
+		return sheet
+	}
+	captions, err := script.ReadCaptions(cut.Captions)
+	if err != nil {
+		sheet.Problems = []string{fault.Say(err)}
+	}
+	for _, cue := range captions.Cues {
+		sheet.Cues = append(sheet.Cues, views.CueRow{At: cueTime(cue.Start), Words: cue.Text})
+	}
+	sheet.Summary = joined(", ", count(len(captions.Cues), "cue", "cues"), script.Timecode(cut.Seconds))
+	return sheet
+}
+
+// cueTime writes a cue's start for the gutter: "1:23.4".
+func cueTime(at time.Duration) string {
+	return fmt.Sprintf("%s.%d", script.Timecode(int(at/time.Second)), at%time.Second/(100*time.Millisecond))
+}
+
+func (s *Server) saveCut(w http.ResponseWriter, r *http.Request) error {
+	d, form, err := s.deskAndForm(w, r)
+	if err != nil {
+		return err
+	}
+	saved, err := s.cutOf(r, d)
+	if err != nil {
+		return err
+	}
+	cut := saved
+	readCut(form, &cut)
+	cut.Revision = form.revision()
+	if err = form.err(); err == nil {
+		err = s.keepCut(r.Context(), cut)
+	}
+	return s.settle(w, r, err, outcome{
+		to: d.path(views.SheetCut), say: "The cut is saved.",
+		redraw: func(err error) error {
+			return s.drawCut(w, r, d, saved, http.StatusUnprocessableEntity, cutForm(d, form.values.Get, cut.Revision, err))
+		},
+		late: conflict{
+			what: "this cut", action: d.path(views.SheetCut), back: d.path(views.SheetCut), revision: saved.Revision,
+			fields: cutFields(), mine: form.values.Get, saved: cutValues(saved).get,
+		},
+	})
+}
