@@ -121,7 +121,7 @@ func canonical(want string) string {
 // TestLineCorpus reads every line of testdata/lines. The lines and what they
 // mean were written by hand for this project: common practice, no source.
 func TestLineCorpus(t *testing.T) {
-	var r recipe.Reader
+	r := recipe.Reader{Larder: larder(t)}
 	right, total := 0, 0
 	for _, c := range readCorpus(t) {
 		total++

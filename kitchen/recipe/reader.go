@@ -65,10 +65,9 @@ func (r Reader) put(got *Recipe, row page.Row, words string) {
 		got.Intro = append(got.Intro, words)
 	case page.Ingredient:
 		c := &got.Components[row.Part]
-		for _, line := range r.readLines(words) {
-			line.Number = row.Number
-			c.Lines = append(c.Lines, line)
-		}
+		line := r.readLine(words)
+		line.Number = row.Number
+		c.Lines = append(c.Lines, line)
 	case page.Step:
 		c := &got.Components[row.Part]
 		prose := !row.Numbered && (row.Alone || len(words) > 200)
@@ -85,19 +84,37 @@ func (r Reader) put(got *Recipe, row page.Row, words string) {
 	}
 }
 
-// readLines reads one ingredient row: nearly always one line.
-func (r Reader) readLines(words string) []Line { return []Line{r.ReadLine(words)} }
-
 // finish does what needs the whole recipe.
-func (r Reader) finish(*Recipe) {}
+func (r Reader) finish(got *Recipe) {
+	got.System = statedSystem(got)
+	for i := range got.Components {
+		c := &got.Components[i]
+		for k := range c.Lines {
+			r.weigh(&c.Lines[k], got.System)
+		}
+		followHob(c.Steps)
+	}
+	connect(got)
+	if got.Yield.Text == "" {
+		got.Yield = yieldAtEnd(got)
+	}
+}
 
 // ReadLine reads one ingredient line: "200 g / 7 oz plain flour, sifted". A
 // correction for the line's text wins over what the text says.
 func (r Reader) ReadLine(text string) Line {
+	line := r.readLine(text)
+	r.weigh(&line, "")
+	return line
+}
+
+// readLine is ReadLine before what only a recipe's own measures can tell.
+func (r Reader) readLine(text string) Line {
 	text = strings.TrimSpace(text)
-	line := lineOf(text, ingredient.Read(page.Words(text), r.knows()))
+	got := ingredient.Read(page.Words(text), r.knows())
+	line := lineOf(text, got)
 	r.correct(&line)
-	r.name(&line)
+	r.name(&line, got.As)
 	return line
 }
 
@@ -127,22 +144,29 @@ func (r Reader) knows() ingredient.Knows {
 	if r.Larder == nil {
 		return nil
 	}
-	return func(name string) bool {
-		how := r.Larder.Match(name).How
-		return how == food.Exact || how == food.Alias || how == food.Learned
+	return func(name string) string {
+		switch match := r.Larder.Match(name); match.How {
+		case food.Exact, food.Alias, food.Learned:
+			return match.Food.ID
+		}
+		return ""
 	}
 }
 
-// name finds the line's food in the larder.
-func (r Reader) name(line *Line) {
+// name finds the line's food in the larder, and the form it was measured in.
+func (r Reader) name(line *Line, as string) {
 	if r.Larder == nil || !line.Read || line.FoodID != "" {
 		return
 	}
 	match := r.Larder.Match(line.Food)
 	if match.Food != nil {
-		line.FoodID = match.Food.ID
+		line.FoodID, line.Form = match.Food.ID, match.Form
 	}
-	line.Form = match.Form
+	if as != "" { // "1 cup mashed pumpkin" weighs otherwise than pumpkin
+		if prepared := r.Larder.Match(as + " " + line.Food); prepared.Food != nil && prepared.Food == match.Food {
+			line.Form = prepared.Form
+		}
+	}
 	for _, f := range match.Choices {
 		line.Choices = append(line.Choices, f.ID)
 	}

@@ -1,6 +1,10 @@
 package recipe
 
-import "benchproof/kitchen/recipe/method"
+import (
+	"strings"
+
+	"benchproof/kitchen/recipe/method"
+)
 
 // readSteps reads one line of the method, which may hold several steps. All
 // carry the line's number.
@@ -14,4 +18,21 @@ func readSteps(number int, words string, prose bool) []Step {
 		})
 	}
 	return steps
+}
+
+// followHob moves a timed stir at the bench to the hob where the step before was
+// there and nothing was moved: "Fry the onion. Add the garlic, stir for a
+// minute."
+func followHob(steps []Step) {
+	for i := 1; i < len(steps); i++ {
+		s := &steps[i]
+		if s.Station != "bench" || !s.HasMinutes || steps[i-1].Station != "hob" || steps[i-1].Number < s.Number-1 {
+			continue
+		}
+		word, _, _ := strings.Cut(strings.ToLower(s.Text), " ")
+		switch word {
+		case "add", "stir", "tip", "pour", "return", "throw", "season", "scatter":
+			s.Station = "hob"
+		}
+	}
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/method"
 )
 
 // readYield reads what a recipe makes: "Serves 4–6", "Makes about 16 knots",
@@ -98,3 +99,24 @@ func indexFold(text, part string) int {
 	}
 	return strings.Index(lower, part)
 }
+
+// yieldAtEnd finds a yield in the method's last sentence: "… before cutting.
+// Makes 16." The step keeps its words.
+func yieldAtEnd(r *Recipe) Yield {
+	steps := r.stepsInOrder()
+	if len(steps) == 0 {
+		return Yield{}
+	}
+	at := steps[len(steps)-1]
+	sentences := method.Sentences(r.Components[at.Component].Steps[at.Step].Text)
+	last := strings.TrimRight(sentences[len(sentences)-1], ".")
+	switch verb, _ := cutYieldVerb(last); verb {
+	case "serves", "makes", "yields", "feeds", "gives":
+		if y := readYield(last); !y.Amount.IsZero() {
+			return y
+		}
+	}
+	return Yield{}
+}
+
+func spaced(s string) string { return strings.ReplaceAll(s, "\u00a0", " ") }

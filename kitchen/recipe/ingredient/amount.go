@@ -25,6 +25,9 @@ func (l *line) takeAmount() bool {
 	if !ok {
 		return l.takePlenty()
 	}
+	if lower := strings.ToLower(rest); r.Amount.Unit == measure.Each && strings.HasPrefix(lower, "cup cake ") {
+		r.Amount.Unit, rest = measure.Cup, rest[len("cup "):] // a cup of cake flour, no cup cake
+	}
 	l.take(r, rest)
 	return true
 }
@@ -89,6 +92,7 @@ func (l *line) takeManner(manner string) {
 		l.Size = strings.ToLower(manner)
 	case strings.Contains(manner, "packed"), strings.Contains(manner, "sifted"):
 		l.prep(manner)
+		l.measuredAs(manner)
 	default:
 		l.note(manner)
 	}

@@ -12,9 +12,7 @@ func (l *line) takeName() {
 	name := strings.Trim(cutOf(l.rest), " ,;:.-–—*")
 	name = l.takeSize(name)
 	name = l.takeAlternative(name)
-	if !l.known(name) {
-		name = l.takeTrailingPrep(l.takeLeadingPrep(name))
-	}
+	name = l.takeTrailingPrep(l.takeLeadingPrep(name))
 	l.Food = l.takeUnitBehind(name)
 	if l.Amount.Unit == measure.Stick && strings.Contains(strings.ToLower(l.Food), "celery") {
 		l.Amount.Unit = measure.Stalk
@@ -44,7 +42,7 @@ func (l *line) takeTrailingPrep(name string) string {
 			done = n
 		}
 	}
-	if done == len(fields) || done == 0 {
+	if done == len(fields) || done == 0 || l.isWhole(name, strings.Join(fields[:done], " ")) {
 		return name
 	}
 	l.preps = append([]string{strings.Join(fields[done:], " ")}, l.preps...)
@@ -82,7 +80,25 @@ var behind = map[string]measure.Unit{
 	"bacon rashers": measure.Rasher, "bacon slices": measure.Slice, "bread slices": measure.Slice,
 }
 
-func (l *line) known(name string) bool { return l.knows != nil && l.knows(name) }
+// known gives the food known by this name, "" if none is.
+func (l *line) known(name string) string {
+	if l.knows == nil {
+		return ""
+	}
+	return l.knows(name)
+}
+
+// measuredAs keeps a preparation that was done before measuring.
+func (l *line) measuredAs(prep string) {
+	l.As = strings.TrimSpace(l.As + " " + prep)
+}
+
+// isWhole tells that a name means another food than what is left of it without
+// its preparation.
+func (l *line) isWhole(name, rest string) bool {
+	id := l.known(name)
+	return id != "" && id != l.known(rest)
+}
 
 // takeSize takes sizes off the start: "large", "medium-sized".
 func (l *line) takeSize(name string) string {
@@ -118,7 +134,7 @@ func (l *line) takeAlternative(name string) string {
 		return name
 	}
 	before, after := name[:at], strings.TrimSpace(name[at+len(" or "):])
-	if !l.known(before) && isDescription(before) {
+	if l.known(before) == "" && isDescription(before) {
 		_, shared, ok := strings.Cut(after, " ")
 		if !ok {
 			return name
@@ -153,10 +169,11 @@ cut:
 		return name
 	}
 	rest := strings.Join(fields[done:], " ")
-	if done == 1 && fixed[strings.ToLower(fields[0]+" "+lastWord(rest))] {
+	if done == 1 && fixed[strings.ToLower(fields[0]+" "+lastWord(rest))] || l.isWhole(name, rest) {
 		return name
 	}
 	prep := strings.Trim(strings.Join(fields[:done], " "), ",")
+	l.measuredAs(prep)
 	l.preps = append([]string{prep}, l.preps...)
 	return rest
 }

@@ -26,6 +26,7 @@ type Reading struct {
 	Size        string // "large"
 	Food        string // "bread flour"
 	Preparation string // "finely chopped"
+	As          string // what of it was done before measuring: "1 cup sifted flour", not "1 cup flour, sifted"
 	Note        string // anything else said
 
 	Optional bool
@@ -33,9 +34,10 @@ type Reading struct {
 	Divided  bool
 }
 
-// Knows tells whether a food's name is known just as it stands, so that
-// "chopped tomatoes" is not taken for tomatoes to chop. It may be nil.
-type Knows func(name string) bool
+// Knows gives the food that is known by this name just as it stands, "" if none
+// is, so that "chopped tomatoes" is not taken for tomatoes to chop. It may be
+// nil.
+type Knows func(name string) (id string)
 
 // longest is the longest line that is read as an ingredient, in bytes.
 const longest = 300
