@@ -76,13 +76,13 @@ func TestRecipeHeadings(t *testing.T) {
 // revision; the measure switch stays.
 func TestScalerSendsBothWays(t *testing.T) {
 	doc := parse(t, views.Recipe(views.RecipeSheet{Has: true, Recipe: views.RecipeBody{Scaler: views.Scaler{
-		TryPath: "/episodes/31/recipe", KeepAction: "/episodes/31/scale", Revision: 7, Factor: "1½", Pieces: "24", PiecesLabel: "knots", Measure: "us",
+		TryPath: "/episodes/31/recipe", KeepAction: "/episodes/31/scale", Revision: 7, Factor: "1½", Was: "1½", Pieces: "24", PiecesLabel: "knots", Measure: "us",
 	}}}))
 	form := byClass(doc, "scaler")[0]
 	if attr(form, "method") != "get" || attr(form, "action") != "/episodes/31/recipe" {
 		t.Errorf("tries by %s %s", attr(form, "method"), attr(form, "action"))
 	}
-	want := map[string]string{"measure": "us", "revision": "7", "factor": "1½", "pieces": "24"}
+	want := map[string]string{"measure": "us", "was": "1½", "revision": "7", "factor": "1½", "pieces": "24"}
 	if diff := cmp.Diff(want, sent(form)); diff != "" {
 		t.Errorf("sends (-want +got):\n%s", diff)
 	}

@@ -55,7 +55,7 @@ for (const form of document.querySelectorAll("form[data-guard]")) {
   form.addEventListener("submit", () => { leaving = true; });
   addEventListener("pageshow", () => { leaving = false; });
   addEventListener("beforeunload", (event) => {
-    if (!leaving && typed() !== before) event.preventDefault();
+    if (!leaving && navigator.userActivation?.hasBeenActive !== false && typed() !== before) event.preventDefault();
   });
 }
 

@@ -3,12 +3,13 @@
 // again until the server has answered. Without this file a press is a form.
 "use strict";
 
-for (const list of document.querySelectorAll("[data-ticks]")) {
+for (const list of document.querySelectorAll("[data-ticks]:has([data-tick])")) {
   const action = list.dataset.ticks;
   const key = `ticks ${action}`;
   const notice = list.querySelector("[data-unsent]");
   const left = list.querySelector("[data-left]");
   const forms = [...list.querySelectorAll("form[data-tick]")];
+  const itemOf = (form) => form.elements.namedItem("item").value;
   let sending = false;
 
   // what is not sent yet: item → "yes" or "no", the last press only
@@ -66,7 +67,7 @@ for (const list of document.querySelectorAll("[data-ticks]")) {
   for (const form of forms) {
     form.addEventListener("submit", (event) => {
       const ticked = form.querySelector("button").value;
-      if (!keep({ ...unsent(), [form.elements.item.value]: ticked })) return;
+      if (!keep({ ...unsent(), [itemOf(form)]: ticked })) return;
       event.preventDefault();
       show(form, ticked === "yes");
       tell();
@@ -76,10 +77,10 @@ for (const list of document.querySelectorAll("[data-ticks]")) {
 
   // presses of an earlier visit that never arrived
   for (const [item, ticked] of Object.entries(unsent())) {
-    const form = forms.find((f) => f.elements.item.value === item);
+    const form = forms.find((f) => itemOf(f) === item);
     if (form) show(form, ticked === "yes");
   }
-  if (forms.length) tell();
+  tell();
   send();
   addEventListener("online", send);
   document.addEventListener("visibilitychange", () => { if (!document.hidden) send(); });

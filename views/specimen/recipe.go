@@ -46,7 +46,7 @@ func body() views.RecipeBody {
 		Marks: []views.Mark{{Kind: views.MarkProved, Text: "proved at 16 and 32"}},
 		Scaler: views.Scaler{
 			TryPath: "/episodes/31/recipe", KeepAction: "/episodes/31/scale", Revision: 7,
-			Factor: "1", Pieces: "16", PiecesLabel: "knots",
+			Factor: "1", Was: "1", Pieces: "16", PiecesLabel: "knots",
 		},
 		Measures: []views.Choice{
 			{Text: "as written", Path: "/episodes/31/recipe", Current: true},
@@ -76,7 +76,7 @@ func recipeTrying() views.RecipeSheet {
 	p := recipe()
 	r := &p.Recipe
 	r.Makes = "makes 32 knots"
-	r.Scaler.Factor, r.Scaler.Pieces, r.Scaler.Trying = "2", "32", "tried at × 2, not kept yet"
+	r.Scaler.Factor, r.Scaler.Was, r.Scaler.Pieces, r.Scaler.Trying = "2", "2", "32", "tried at × 2, not kept yet"
 	r.Scaler.PiecesError = "Write how many knots as a number above 0, such as 32."
 	r.Measures[0].Current, r.Measures[2].Current = false, true
 	r.Assumed = "cup 236.6 mL, tablespoon 14.8 mL (US customary)"
@@ -119,7 +119,7 @@ func recipeNone() views.RecipeSheet {
 func version() views.VersionPage {
 	b := body()
 	b.Version = "version 3"
-	b.Scaler = views.Scaler{TryPath: "/recipes/9/versions/3", Factor: "1", Pieces: "16", PiecesLabel: "knots"}
+	b.Scaler = views.Scaler{TryPath: "/recipes/9/versions/3", Factor: "1", Was: "1", Pieces: "16", PiecesLabel: "knots"}
 	b.Versions[0].Current, b.Versions[1].Current = false, true
 	for i := range b.Versions {
 		b.Versions[i].UseAction = ""

@@ -155,7 +155,7 @@ func script() views.ScriptSheet {
 
 func scriptNone() views.ScriptSheet {
 	p := script()
-	p.Segments, p.Outline = nil, ""
+	p.Segments, p.Outline, p.Open = nil, "", nil
 	return p
 }
 
