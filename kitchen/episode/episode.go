@@ -147,7 +147,10 @@ type Release struct {
 	Credits    string // one a line, beside the recipe's own
 	Disclosure string // for this episode, beside the show's
 	VideoURL   string
-	Revision   int
+	// PageURL is the recipe page's address as viewers are sent it. A share
+	// link's secret is kept only as a hash, so the address is noted here.
+	PageURL  string
+	Revision int
 }
 
 // Correction is something wrong on air, and what is right.
