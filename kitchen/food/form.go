@@ -47,11 +47,12 @@ func (f *Food) weightFor(u measure.Unit, form string, sys measure.System) (chose
 	return chosen, true
 }
 
-// usual is the weight where no form is said: the first that is not only some
-// country's, for a size that is not said is nobody's in particular.
+// usual is the weight where no form is said: the first that is everybody's, or
+// a country's that has no form either, such as its can. A size that is not
+// said is no country's in particular.
 func usual(candidates []Weight) Weight {
 	for _, w := range candidates {
-		if w.System == "" {
+		if w.System == "" || w.Form == "" {
 			return w
 		}
 	}

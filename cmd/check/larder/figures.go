@@ -16,14 +16,21 @@ func (r *Reference) figures(ndb string) []food.Weight {
 		return nil
 	}
 	var weights []food.Weight
-	seen := map[reading]bool{}
+	at := map[reading]int{}
+	whole := map[reading]bool{}
 	for _, m := range r.Measures(ndb) {
 		as, ok := readMeasure(m.Text, row.Name)
-		if !ok || seen[as] || m.Grams.Sign() <= 0 {
+		if !ok || m.Grams.Sign() <= 0 {
 			continue
 		}
-		seen[as] = true
-		weights = append(weights, food.Weight{Unit: as.unit, Form: as.form, Grams: m.Grams})
+		i, seen := at[as]
+		switch {
+		case !seen:
+			at[as], whole[as] = len(weights), m.Whole
+			weights = append(weights, food.Weight{Unit: as.unit, Form: as.form, System: as.system, Grams: m.Grams})
+		case m.Whole && !whole[as]: // a whole cup weighed says more than half a cup doubled
+			weights[i].Grams, whole[as] = m.Grams, true
+		}
 	}
 	slices.SortStableFunc(weights, func(a, b food.Weight) int { return defaultRank(a.Form) - defaultRank(b.Form) })
 	return weights

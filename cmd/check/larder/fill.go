@@ -2,6 +2,7 @@ package larder
 
 import (
 	"bytes"
+	"fmt"
 	"os"
 	"path/filepath"
 
@@ -37,7 +38,7 @@ func fillTable(path string, ref *Reference) error {
 	}
 	foods, err := food.ReadTable(bytes.NewReader(text))
 	if err != nil {
-		return err
+		return fmt.Errorf("%s: %w", path, err)
 	}
 	for i := range foods {
 		ref.fill(&foods[i])
@@ -64,6 +65,9 @@ func (r *Reference) fill(f *food.Food) {
 	for _, n := range food.AllNutrients() {
 		f.Per100 = f.Per100.Set(n, row.Get(n))
 	}
+	if food.IsEstimate(f.Source) {
+		return // another food's measures are chosen by hand
+	}
 	for _, w := range r.figures(row.NDB) {
 		w.Source = f.Source
 		addWeight(f, w)
@@ -74,7 +78,7 @@ func (r *Reference) fill(f *food.Food) {
 // that a person gave from elsewhere stays.
 func addWeight(f *food.Food, w food.Weight) {
 	for i, own := range f.Weights {
-		if own.Unit == w.Unit && own.Form == w.Form && own.System == "" {
+		if own.Unit == w.Unit && own.Form == w.Form && own.System == w.System {
 			if own.Source == f.Source {
 				f.Weights[i] = w
 			}

@@ -9,8 +9,9 @@ import (
 
 // reading is what a household measure's text means in the larder's words.
 type reading struct {
-	unit measure.Unit
-	form string
+	unit   measure.Unit
+	form   string
+	system measure.System // US for a can, whose size is a country's own
 }
 
 // volumeWords begin the texts of volumes; longest first.
@@ -27,14 +28,14 @@ var volumeWords = []struct {
 // names. A text with other words is none of the larder's measures.
 var volumeForms = map[string]string{
 	"": "", "fluid": "", "dry": "", "kernels": "", "chips": "", "raw": "", "whole kernels": "",
-	"chopped": "chopped", "chopped or diced": "chopped", "diced": "diced", "cubes": "diced", "cubed": "diced",
+	"chopped": "chopped", "chopped or diced": "chopped", "quartered or chopped": "chopped", "chopped or sliced": "chopped", "diced": "diced", "cubes": "diced", "cubed": "diced",
 	"slices": "sliced", "sliced": "sliced", "shredded": "shredded", "grated": "grated", "mashed": "mashed", "puree": "pureed", "pureed": "pureed",
 	"crumbled": "crumbled", "crushed": "crushed", "ground": "ground", "whole": "whole", "halves": "halves",
 	"pieces": "pieces", "packed": "packed", "unpacked": "unpacked", "not packed": "unpacked", "loosely packed": "unpacked",
 	"sifted": "sifted", "unsifted": "unsifted", "melted": "melted", "whipped": "whipped", "slivered": "slivered",
 	"sections": "sections", "sections with juice": "sections", "stirred": "stirred", "leaves whole": "whole", "florets": "", "flowerets": "",
 	"strips": "sliced", "large chips": "large", "mini chips": "mini", "crumbled not packed": "crumbled",
-	"unsifted dipped": "", "popped": "popped", "halves and slices": "sliced", "crumbs": "crumbs", "fresh": "",
+	"unsifted dipped": "", "popped": "popped", "halves and slices": "sliced", "pieces or slices": "sliced", "crumbs": "crumbs", "fresh": "",
 	"whole pieces": "whole", "shredded or chopped": "shredded", "chopped diced": "chopped", "balls": "balls",
 }
 
@@ -49,7 +50,7 @@ var countWords = map[string]measure.Unit{
 	"fillet": measure.Each, "breast": measure.Each, "thigh": measure.Each, "drumstick": measure.Each, "wing": measure.Each,
 	"root": measure.Each, "bulb": measure.Each, "pod": measure.Each, "spear": measure.Each, "sprout": measure.Each,
 	"roll": measure.Each, "tortilla": measure.Each, "pepper": measure.Each, "potato": measure.Each, "sweetpotato": measure.Each,
-	"beet": measure.Each, "chestnut": measure.Each, "slip": measure.Each, "kernel": measure.Each,
+	"can": measure.Tin, "beet": measure.Each, "chestnut": measure.Each, "slip": measure.Each, "kernel": measure.Each,
 }
 
 var (
@@ -75,7 +76,7 @@ func readMeasure(text, name string) (reading, bool) {
 		}
 		rest = strings.TrimSpace(strings.TrimPrefix(rest, "s "))
 		form, ok := volumeForms[rest]
-		return reading{v.unit, form}, ok
+		return reading{unit: v.unit, form: form}, ok
 	}
 	return readCount(plain, name)
 }
@@ -91,17 +92,29 @@ func readCount(plain, name string) (reading, bool) {
 			break
 		}
 	}
-	own := " " + strings.ToLower(strings.ReplaceAll(name, ",", " ")) + " "
 	for _, word := range strings.Fields(plain) {
 		unit, ok := countWords[word]
 		switch {
 		case ok && (r.unit == measure.Each || r.unit == unit):
 			r.unit, found = unit, true
-		case strings.Contains(own, " "+word), strings.Contains(own, " "+strings.TrimSuffix(word, "s")):
+		case isWordOf(name, word):
 			found = true
-		default:
+		case word != "drained": // what is in a can of it is drained anyway
 			return reading{}, false
 		}
 	}
+	if r.unit == measure.Tin {
+		r.system = measure.US
+	}
 	return r, found
+}
+
+// isWordOf tells whether a word, or its plural, stands in a food's name.
+func isWordOf(name, word string) bool {
+	for own := range strings.FieldsSeq(strings.ToLower(strings.ReplaceAll(name, ",", " "))) {
+		if own == word || own == word+"s" || own == word+"es" || own+"s" == word {
+			return true
+		}
+	}
+	return false
 }

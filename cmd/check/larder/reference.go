@@ -32,6 +32,7 @@ type Row struct {
 type Measure struct {
 	Text  string         // "cup, chopped"
 	Grams measure.Number // per one
+	Whole bool           // the amount was 1
 }
 
 // columns of ABBREV.txt, from 0, by nutrient.
@@ -144,7 +145,7 @@ func (r *Reference) weigh(f []string) error {
 	if err != nil {
 		return err
 	}
-	r.measures[f[0]] = append(r.measures[f[0]], Measure{Text: f[3], Grams: grams.Quo(amount)})
+	r.measures[f[0]] = append(r.measures[f[0]], Measure{Text: f[3], Grams: grams.Quo(amount), Whole: amount.Equal(measure.Whole(1))})
 	return nil
 }
 
