@@ -7,12 +7,13 @@ import (
 )
 
 // RecipeEditPage is a recipe's text with what was understood of it beside.
-// Its form posts: revision, episode (if Episode is set), text, note.
+// Its form posts: revision, version and episode (if they are set), text, note.
 type RecipeEditPage struct {
 	Page
 	Heading       string // "Rye knots, version 4"; "A new recipe"
 	Path          string // back to the recipe or the episode's sheet
 	Revision      int
+	Version       string // the number of the version it was written from, sent along; "" for a new recipe
 	Episode       string // the episode it is written for; "" if none
 	Text          string // exactly as typed
 	TextError     string

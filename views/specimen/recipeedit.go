@@ -28,7 +28,7 @@ Adapted from the galley book of the breakfast boat.
 func recipeEdit() views.RecipeEditPage {
 	return views.RecipeEditPage{
 		Page:    page("Rye knots, version 4: text", views.SectionRecipes),
-		Heading: "Rye knots, version 4", Path: "/episodes/31/recipe", Revision: 3, Episode: "31",
+		Heading: "Rye knots, version 4", Path: "/episodes/31/recipe", Revision: 3, Version: "4", Episode: "31",
 		Text: typed, Note: "more buttermilk, longer first rest",
 		ReadAction: "/recipes/9/read", SaveAction: "/recipes/9", VersionAction: "/recipes/9/versions",
 		Understood: understanding(),
