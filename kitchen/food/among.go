@@ -121,8 +121,9 @@ func (f *finding) add(e nameEntry) {
 }
 
 // fit scores how well a name stands among the words of list: 0 not at all,
-// else more for every word it takes, a little more for the same number
-// (plural or singular) and for the shown name.
+// else more for every word it takes, less for a word left over that makes
+// another food of it, a little more for the same number (plural or singular)
+// and for the shown name.
 func (l *Larder) fit(e nameEntry, list []token, head int, unknowns bool) (used []bool, score int) {
 	if len(e.tokens) > len(list) {
 		return nil, 0
@@ -131,6 +132,7 @@ func (l *Larder) fit(e nameEntry, list []token, head int, unknowns bool) (used [
 	if used == nil || !used[head] {
 		return nil, 0
 	}
+	states := 0
 	for i, t := range list {
 		if used[i] {
 			continue
@@ -139,8 +141,11 @@ func (l *Larder) fit(e nameEntry, list []token, head int, unknowns bool) (used [
 		if class == foodWord && !isFigure(t.plain) || class == unknownWord && !unknowns && !isFigure(t.plain) {
 			return nil, 0
 		}
+		if class == stateWord {
+			states++
+		}
 	}
-	score = 100*len(e.tokens) + 2*same + 1
+	score = 100*len(e.tokens) + 2*same + 1 - 10*states
 	if e.primary {
 		score++
 	}

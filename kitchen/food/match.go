@@ -1,6 +1,10 @@
 package food
 
-import "strings"
+import (
+	"strings"
+
+	"benchproof/kitchen/measure"
+)
 
 // Match is what a written name was taken to mean.
 type Match struct {
@@ -41,11 +45,46 @@ func (l *Larder) Match(name string) Match {
 	if id, ok := l.learned.ids[stemKey(p.all)]; ok {
 		return Match{Food: l.byID[id], How: Learned}
 	}
+	for len(p.asides) > 0 && l.modifiersOnly(p.main) { // "boneless, skinless thighs"
+		p.main, p.asides = append(append([]token(nil), p.main...), p.asides[0]...), p.asides[1:]
+	}
 	if m, ok := l.matchInverted(p); ok {
 		return m
 	}
-	found := l.findWithin(p.main)
-	return found.match(p.asides)
+	return l.findWithin(p.main).match(p.asides)
+}
+
+// For settles a question by the unit the name stood with, where that leaves one
+// choice: "2 sprigs thyme" is fresh, for dried thyme has no sprigs. Only
+// counted units and lengths settle; any other match is given back as it is.
+func (m Match) For(u measure.Unit) Match {
+	if kind := u.Kind(); m.How != Ask || kind != measure.Count && kind != measure.Length || u == measure.Each {
+		return m
+	}
+	var fits *Food
+	for _, f := range m.Choices {
+		if len(f.candidates(u, measure.US)) == 0 {
+			continue
+		}
+		if fits != nil {
+			return m
+		}
+		fits = f
+	}
+	if fits != nil {
+		m.Food, m.How, m.Choices = fits, Modifiers, nil
+	}
+	return m
+}
+
+// modifiersOnly tells whether no word of list can be the noun.
+func (l *Larder) modifiersOnly(list []token) bool {
+	for _, t := range list {
+		if modifiers[t.stem] == unknownWord {
+			return false
+		}
+	}
+	return len(l.learned.whole(list)) == 0 && len(l.names.whole(list)) == 0
 }
 
 // matchInverted reads "flour, plain" and "sugar (caster)" as the name turned

@@ -18,7 +18,7 @@ const (
 // modifiers is the vocabulary of words beside a name, by stem. A word in two
 // lists belongs to the later one.
 var modifiers = buildModifiers([]modifierList{
-	{freeWord, `a an the and or of in with some few more good quality best your favourite favorite any about approx
+	{freeWord, `a an the and of in with some few more good quality best your favourite favorite any about approx
 		fresh freshly finely coarsely roughly thinly thickly lightly loosely firmly tightly well very extra
 		just ripe overripe firm soft young new old organic natural plain regular ordinary standard common
 		cold chilled cool warm lukewarm hot boiling boiled hard tepid iced room temperature softened frozen thawed defrosted
@@ -45,7 +45,7 @@ var modifiers = buildModifiers([]modifierList{
 		gluten dairy substitute caramelised marinated stuffed breaded coated diet`},
 	{formWord, `chopped diced cubed sliced grated shredded crushed mashed pureed sifted unsifted packed unpacked melted
 		whipped ground flaked halved quartered whole minced julienned crumbled slivered drained puffed
-		powdered cooked stirred unpopped popped`},
+		powdered cooked stirred unpopped popped bronze silver gold platinum`},
 	{sizeWord, `small medium large jumbo mini peewee`},
 })
 

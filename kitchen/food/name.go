@@ -139,25 +139,24 @@ func hasAnySuffix(w string, endings ...string) bool {
 	return false
 }
 
-// spellings maps other spellings and irregular plurals to one stem.
+// spellings maps other spellings, irregular plurals and the commonest slips
+// that are too far off to be met half-way, to one stem.
 var spellings = map[string]string{
 	"leaves": "leaf", "loaves": "loaf", "halves": "half", "knives": "knife", "calves": "calf", "geese": "goose",
-	"molasses": "molasses", "swiss": "swiss", "schnapps": "schnapps", "peas": "pea", "gas": "gas",
+	"molasses": "molasses", "swiss": "swiss", "schnapps": "schnapps", "gas": "gas",
 	"yoghurt": "yogurt", "yoghourt": "yogurt", "chilli": "chili", "chile": "chili", "chily": "chili", "chilly": "chili",
 	"catsup": "ketchup", "whiskey": "whisky", "tumeric": "turmeric", "flavour": "flavor", "flavoured": "flavored",
 	"flavouring": "flavoring", "colour": "color", "colouring": "coloring", "coloured": "colored", "fibre": "fiber",
 	"lasagne": "lasagna", "linguini": "linguine", "fettucine": "fettuccine", "fettuccini": "fettuccine",
-	"humus": "hummus", "hommus": "hummus", "houmous": "hummus", "houmus": "hummus",
+	"humus": "hummus", "hommus": "hummus", "houmous": "hummus", "houmus": "hummus", "hoummos": "hummus",
 	"castor": "caster", "sirup": "syrup", "savoury": "savory", "licorice": "liquorice", "pimento": "pimiento",
-	"filet": "fillet", "fillets": "fillet", "center": "centre", "grey": "gray", "mould": "mold", "sulphur": "sulfur",
-	"doughnut": "donut", "choi": "choy", "choi sum": "choy sum", "omelet": "omelette",
-	"brocoli": "broccoli", "broccolis": "broccoli", "tahina": "tahini", "tahin": "tahini", "yolk": "yolk", "yoke": "yolk",
-	"crystallized": "crystallised", "caramelized": "caramelised", "pasteurized": "pasteurised",
-	"skinned": "skinned", "skim": "skimmed", "raising": "rising", "mince": "minced", "smetana": "smetana",
-	"wholegrain": "wholegrain", "puree": "puree", "pureed": "pureed", "parmigiana": "parmigiano",
-	"yuzus": "yuzu", "shitake": "shiitake", "shitakes": "shiitake", "shiitakes": "shiitake", "enokis": "enoki",
-	"shoyu": "shoyu", "vermicelli": "vermicelli", "chorizos": "chorizo", "tofus": "tofu", "prawns": "prawn",
-	"dessicated": "desiccated", "dessiccated": "desiccated", "worcester": "worcestershire",
+	"filet": "fillet", "center": "centre", "grey": "gray", "mould": "mold", "sulphur": "sulfur", "sulphured": "sulfured",
+	"doughnut": "donut", "choi": "choy", "omelet": "omelette", "yoke": "yolk", "crystallized": "crystallised",
+	"caramelized": "caramelised", "pasteurized": "pasteurised", "skim": "skimmed", "raising": "rising", "mince": "minced",
+	"parmigiana": "parmigiano", "shitake": "shiitake", "dessicated": "desiccated", "dessiccated": "desiccated",
+	"worcester": "worcestershire", "worchester": "worcestershire", "worchestershire": "worcestershire",
+	"brocolli": "broccoli", "brocoli": "broccoli", "brocollini": "broccolini", "cinammon": "cinnamon", "cinnammon": "cinnamon",
+	"basalmic": "balsamic", "zuccini": "zucchini", "zuchini": "zucchini", "tumric": "turmeric", "cauliflour": "cauliflower",
 }
 
 // stemKey joins the stems; two names with one key are the same name.

@@ -5,18 +5,20 @@ import "strings"
 // phrase is a written name taken apart: the name itself, and what stands in
 // brackets or behind commas.
 type phrase struct {
-	all    []token // every word, in order
+	all    []token // every word, the name's first
 	main   []token
 	asides [][]token
 }
+
+// mostWords bounds the words of a name that are read; a longer text is no name.
+const mostWords = 24
 
 // parsePhrase cuts a written name at brackets, commas, semicolons, colons and
 // spaced dashes. If nothing stands before the first of them, the first part
 // that has words is the name.
 func parsePhrase(written string) phrase {
 	if !strings.ContainsAny(written, "([{,;:–—") && !strings.Contains(written, " - ") {
-		list := tokens(written)
-		return phrase{all: list, main: list}
+		return newPhrase(tokens(written), nil)
 	}
 	parts := []*strings.Builder{{}}
 	depth, behind := 0, false
@@ -37,14 +39,27 @@ func parsePhrase(written string) phrase {
 			parts[len(parts)-1].WriteRune(r)
 		}
 	}
-	p := phrase{all: tokens(written), main: tokens(parts[0].String())}
+	var asides [][]token
 	for _, part := range parts[1:] {
 		if list := tokens(part.String()); len(list) > 0 {
-			p.asides = append(p.asides, list)
+			asides = append(asides, list)
 		}
 	}
-	if len(p.main) == 0 && len(p.asides) > 0 {
-		p.main, p.asides = p.asides[0], p.asides[1:]
+	return newPhrase(tokens(parts[0].String()), asides)
+}
+
+// newPhrase puts a phrase together: the first words there are become the name,
+// those beyond mostWords an aside.
+func newPhrase(main []token, asides [][]token) phrase {
+	if len(main) == 0 && len(asides) > 0 {
+		main, asides = asides[0], asides[1:]
+	}
+	if len(main) > mostWords {
+		main, asides = main[:mostWords], append([][]token{main[mostWords:]}, asides...)
+	}
+	p := phrase{all: main, main: main, asides: asides}
+	for _, aside := range asides {
+		p.all = append(p.all[:len(p.all):len(p.all)], aside...)
 	}
 	return p
 }

@@ -1,9 +1,11 @@
 package food
 
-// Lengths from which one and two slips are forgiven.
+// Lengths of words in which one and two slips are forgiven, and the length from
+// which a word is no word.
 const (
 	oneSlipFrom  = 5
 	twoSlipsFrom = 9
+	noWordFrom   = 30
 )
 
 // addSlips files a stem under itself with one letter dropped, or up to two in
@@ -46,6 +48,8 @@ func dropped(word string) []string {
 func (x *index) near(word string) []string {
 	most := 0
 	switch {
+	case len(word) >= noWordFrom:
+		return nil
 	case len(word) >= twoSlipsFrom:
 		most = 2
 	case len(word) >= oneSlipFrom:
@@ -75,11 +79,10 @@ func (x *index) near(word string) []string {
 // distance counts the slips between two words: a letter more, less, other, or
 // two neighbours changed about (optimal string alignment).
 func distance(a, b string) int {
-	const most = 40
-	if len(a) > most || len(b) > most {
-		return most
+	if len(a) >= noWordFrom || len(b) >= noWordFrom {
+		return noWordFrom
 	}
-	var rows [3][most + 1]int
+	var rows [3][noWordFrom]int
 	before, above, row := &rows[0], &rows[1], &rows[2]
 	for j := 0; j <= len(b); j++ {
 		above[j] = j
