@@ -1,8 +1,10 @@
 package shop
 
 import (
+	"slices"
 	"strings"
 
+	"benchproof/kitchen/food"
 	"benchproof/kitchen/measure"
 )
 
@@ -27,8 +29,13 @@ func (g *group) item(house measure.System) Item {
 	}
 	if g.food != nil {
 		item.FoodID, item.Name = g.food.ID, g.food.Name
-		if g.food.Plural != "" && severalPieces(item.Exact) {
-			item.Name = g.food.Plural
+		if severalPieces(g.food, item.Exact) {
+			item.Name = plural(g.food)
+		}
+	}
+	for _, p := range g.portions {
+		if !strings.EqualFold(p.name, item.Name) && g.food != nil && !strings.EqualFold(p.name, g.food.Name) {
+			item.AsWritten = appendNew(item.AsWritten, p.name)
 		}
 	}
 	item.Small = join(", ", strings.Join(sizes, " and "), item.Small)
@@ -38,9 +45,44 @@ func (g *group) item(house measure.System) Item {
 	return item
 }
 
-// severalPieces tells whether a food is bought as pieces, more than one.
-func severalPieces(exact []measure.Amount) bool {
-	return len(exact) == 1 && exact[0].Unit == measure.Each && exact[0].To.Cmp(measure.Whole(1)) > 0
+// severalPieces tells whether a food is bought as pieces, more than one: by
+// number, or by weight where a piece is known to weigh less.
+func severalPieces(f *food.Food, exact []measure.Amount) bool {
+	if len(exact) != 1 {
+		return false
+	}
+	n := exact[0].To
+	if exact[0].Unit == measure.Gram && isProduce(f) {
+		pieces, ok := f.Pieces(measure.One(n), "")
+		return ok && pieces.To.Cmp(measure.Whole(1)) > 0
+	}
+	return exact[0].Unit == measure.Each && n.Cmp(measure.Whole(1)) > 0
+}
+
+// plural is the food's name for several, by the larder or the common rules of
+// English. A name that ends in s, or not in a letter, stays.
+func plural(f *food.Food) string {
+	name := f.Name
+	ends := func(with ...string) bool {
+		return slices.ContainsFunc(with, func(end string) bool { return strings.HasSuffix(name, end) })
+	}
+	last := rune(0)
+	if name != "" {
+		last = rune(name[len(name)-1])
+	}
+	switch {
+	case f.Plural != "":
+		return f.Plural
+	case last < 'a' || last > 'z' || last == 's':
+		return name
+	case ends("ch", "sh", "x", "z", "tato", "mato", "mango"):
+		return name + "es"
+	case last == 'y' && !ends("ay", "ey", "oy", "uy"):
+		return strings.TrimSuffix(name, "y") + "ies"
+	case ends("loaf", "leaf", "half"):
+		return strings.TrimSuffix(name, "f") + "ves"
+	}
+	return name + "s"
 }
 
 // total is what some of the portions come to.

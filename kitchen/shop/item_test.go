@@ -14,6 +14,11 @@ import (
 	"benchproof/kitchen/shop"
 )
 
+// oneFood is a larder of one food, whose id is x.
+func oneFood(name, plural string) *food.Larder {
+	return food.NewLarder([]food.Food{{ID: "x", Name: name, Plural: plural, Aisle: "Other"}})
+}
+
 func only(t *testing.T, s shop.Sheet) shop.Item {
 	t.Helper()
 	if s.Items() != 1 {

@@ -24,17 +24,18 @@ type Aisle struct {
 
 // Item is one thing to buy.
 type Item struct {
-	Key      string           // names the item for its tick, whatever its amount
-	FoodID   string           // the larder's food; "" if it knows none
-	Name     string           // "plain flour"; as written if the larder does not know it
-	Measure  string           // "960 g", "6", "2 sprigs + 5 g"; "" for "to taste"
-	Small    string           // more about the measure: "4 yolks, 2 whites", "2 lb 2 oz"; may be ""
-	Exact    []measure.Amount // the exact sums: grams, millilitres, then counts
-	Uses     []Use            // what it is for, in the order of the needs
-	ToTaste  bool             // some line says "to taste", or no amount
-	Optional bool             // every line says "optional"
-	Estimate bool             // a weight in the sum is an estimate
-	Question string           // what to look at: "a knob is not a measure we know"; may be ""
+	Key       string           // names the item for its tick, whatever its amount
+	FoodID    string           // the larder's food; "" if it knows none
+	Name      string           // "plain flour"; as written if the larder does not know it
+	AsWritten []string         // what the recipes call it where that is another name: "waxy potatoes"
+	Measure   string           // "960 g", "6", "2 sprigs + 5 g"; "" for "to taste"
+	Small     string           // more about the measure: "4 yolks, 2 whites", "2 lb 2 oz"; may be ""
+	Exact     []measure.Amount // the exact sums: grams, millilitres, then counts
+	Uses      []Use            // what it is for, in the order of the needs
+	ToTaste   bool             // some line says "to taste", or no amount
+	Optional  bool             // every line says "optional"
+	Estimate  bool             // a weight in Measure or Small is an estimate
+	Question  string           // what to look at: "How much is a knob?"; may be ""
 }
 
 // Use is what one batch of one recipe takes of an item.
@@ -133,7 +134,7 @@ func (c *collector) add(need Need, line recipe.Line, larder *food.Larder) {
 	}
 	g := c.byKey[key]
 	if g == nil {
-		g = &group{key: key, food: f, name: strings.Join(strings.Fields(cmp.Or(strings.TrimSpace(line.Food), line.Text)), " ")}
+		g = &group{key: key, food: f, name: nameOf(line)}
 		if c.byKey == nil {
 			c.byKey = map[string]*group{}
 		}

@@ -108,7 +108,7 @@ func TestListSumsEachFood(t *testing.T) {
 		{"pieces, with their weight", []shop.Need{need("shoot", "2", one("Stew", line("onion", "onion", "3/2", measure.Each)))},
 			[]string{"Fruit and vegetables: 3 | onions | about 330 g"}},
 		{"pieces and grams", []shop.Need{need("shoot", "1", one("Stew", line("onion", "onion", "2", measure.Each), line("onion", "onion", "150", measure.Gram)))},
-			[]string{"Fruit and vegetables: 370 g | onion | about 4"}},
+			[]string{"Fruit and vegetables: 370 g | onions | about 4"}},
 		{"what cannot be summed stays apart", []shop.Need{need("shoot", "1", one("Stew", line("thyme", "thyme", "2", measure.Sprig), line("thyme", "thyme", "5", measure.Gram)))},
 			[]string{"Fresh herbs: 5 g + 2 sprigs | thyme"}},
 		{"counted units stay apart", []shop.Need{need("shoot", "1", one("Stew", line("thyme", "thyme", "2", measure.Sprig), line("thyme", "thyme", "1/2", measure.Bunch)))},

@@ -1,6 +1,7 @@
 package shop
 
 import (
+	"cmp"
 	"strings"
 
 	"benchproof/kitchen/food"
@@ -19,6 +20,7 @@ type Need struct {
 // portion is one line's part in what is bought of a food.
 type portion struct {
 	batch, recipe string
+	name          string         // the food as the recipe calls it
 	food          *food.Food     // the larder's own, the yolk of an egg; nil if not known
 	amount        measure.Amount // the larger end of its range, times the makes; zero without one
 	form          string         // the larder's words for weights: "sifted", "large"
@@ -40,7 +42,7 @@ type pack struct {
 // portions gives the parts a line has: its amount and what it adds with "plus".
 func portions(n Need, line recipe.Line, f *food.Food) []portion {
 	p := portion{
-		batch: n.Batch, recipe: n.Recipe.Title, food: f,
+		batch: n.Batch, recipe: n.Recipe.Title, food: f, name: nameOf(line),
 		form:     strings.TrimSpace(line.Size + " " + line.Form),
 		size:     line.Size,
 		system:   line.System.Or(n.Recipe.System).Or(n.System).Or(measure.US),
@@ -91,9 +93,10 @@ func keyOf(line recipe.Line, larder *food.Larder) (key string, f *food.Food) {
 			return f.ID, f
 		}
 	}
-	name := line.Food
-	if strings.TrimSpace(name) == "" {
-		name = line.Text
-	}
-	return "as written: " + strings.ToLower(strings.Join(strings.Fields(name), " ")), nil
+	return "as written: " + strings.ToLower(nameOf(line)), nil
+}
+
+// nameOf is the food as the line calls it; the whole line where it names none.
+func nameOf(line recipe.Line) string {
+	return strings.Join(strings.Fields(cmp.Or(strings.TrimSpace(line.Food), line.Text)), " ")
 }

@@ -15,7 +15,7 @@ type sums struct {
 	spoons      bool             // every volume was in spoons
 	estimate    bool             // a weight in grams is an estimate
 
-	// What the millilitres weigh, each portion by its own form.
+	// What all that is not in grams weighs, each portion by its own form.
 	weight      measure.Number
 	noWeight    bool // the larder lacks one of them
 	weightGuess bool // one of them is an estimate
@@ -35,9 +35,10 @@ func (s *sums) add(p portion) {
 		}
 		s.millilitres = s.millilitres.Add(p.amount.To.Mul(per))
 		s.spoons = s.spoons && isSpoon(p.amount.Unit)
-		s.weighVolume(p)
+		s.weighBeside(p)
 	default:
 		s.count(p.amount)
+		s.weighBeside(p)
 	}
 }
 
@@ -65,7 +66,8 @@ func (s *sums) weigh(p portion) bool {
 	return true
 }
 
-func (s *sums) weighVolume(p portion) {
+// weighBeside notes what a portion weighs, to be shown beside its own measure.
+func (s *sums) weighBeside(p portion) {
 	if p.food == nil {
 		s.noWeight = true
 		return

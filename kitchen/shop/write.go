@@ -28,7 +28,7 @@ func (s sums) write(f *food.Food, house measure.System) written {
 	case only && !s.millilitres.IsZero():
 		return s.writeVolume(f, house)
 	case only:
-		return writeCount(s.counts[0], f, house)
+		return s.writeCount(f)
 	}
 	var parts []string
 	if !s.grams.IsZero() {
@@ -100,13 +100,13 @@ func (s sums) writeVolume(f *food.Food, house measure.System) written {
 }
 
 // writeCount writes a number of pieces, with their weight where it is known.
-func writeCount(a measure.Amount, f *food.Food, house measure.System) written {
-	w := written{measure: number(a)}
-	if f == nil || a.Unit != measure.Each && a.Unit != measure.Head && a.Unit != measure.Piece {
-		return w
-	}
-	if weighed, err := f.Grams(a, "", house); err == nil && isProduce(f) {
-		w.small = "about" + nbsp + mass(weighed.Grams.To)
+func (s sums) writeCount(f *food.Food) written {
+	w := written{measure: number(s.counts[0])}
+	switch s.counts[0].Unit {
+	case measure.Each, measure.Head, measure.Piece:
+		if f != nil && isProduce(f) && !s.noWeight {
+			w.small, w.guess = "about"+nbsp+mass(s.weight), s.weightGuess
+		}
 	}
 	return w
 }
