@@ -157,3 +157,43 @@ func TestTickAsksForTheOtherState(t *testing.T) {
 		}
 	}
 }
+
+// TestCorrectionsAreSentWithTheText: a correction's fields belong to the
+// recipe's form, so that pressing its button loses nothing typed beside.
+func TestCorrectionsAreSentWithTheText(t *testing.T) {
+	doc := parse(t, views.RecipeEdit(views.RecipeEditPage{
+		SaveAction: "/recipes/9", Text: "2 knobs of butter",
+		Understood: views.Understanding{Components: []views.ReadComponent{{Lines: []views.ReadLine{{
+			LineRow: views.LineRow{Measure: "2 knobs", Food: "butter"},
+			Correction: &views.Correction{
+				ID: "line-1", Action: "/recipes/9/corrections", Forget: "/recipes/9/corrections/forget",
+				Line: "2 knobs of butter", Amount: "30 g", Food: "butter", Preparation: "soft", Note: "or more",
+			},
+		}}}}},
+	}))
+	got := map[string]string{}
+	for n := range byClass(doc, "righting")[0].Descendants() {
+		if n.Data != "input" && n.Data != "button" {
+			continue
+		}
+		if attr(n, "form") != "recipe" {
+			t.Errorf("%s %s is not sent with the recipe", n.Data, attr(n, "name"))
+		}
+		if n.Data == "input" {
+			got[attr(n, "name")] = attr(n, "value")
+		} else {
+			got[attr(n, "formaction")] = attr(n, "name") + "=" + attr(n, "value")
+		}
+	}
+	want := map[string]string{
+		"line-1-line": "2 knobs of butter", "line-1-amount": "30 g", "line-1-food": "butter", "line-1-preparation": "soft",
+		"line-1-note": "or more", "line-1-learn": "yes",
+		"/recipes/9/corrections": "correct=line-1", "/recipes/9/corrections/forget": "correct=line-1",
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Errorf("what a correction sends (-want +got):\n%s", diff)
+	}
+	if byID(doc, "recipe").Data != "form" {
+		t.Error("no form of that id")
+	}
+}

@@ -62,13 +62,14 @@ type ReadStep struct {
 	HandsOn bool
 }
 
-// Correction is the form that puts one line's reading right. It posts:
-// line (Text), amount, food, preparation, note; "learn" is "yes" if the food's
-// name is to be remembered.
+// Correction puts one line's reading right. Its fields are sent with the
+// recipe's form, each named after ID: "line-3-line" (Line), "line-3-amount",
+// "line-3-food", "line-3-preparation", "line-3-note", and "line-3-learn", "yes"
+// if the food's name is to be remembered. The button sends "correct" with the
+// ID, to Action or to Forget.
 type Correction struct {
 	ID          string // unique on the page: "line-3"
 	Action      string
-	Revision    int
 	Line        string // the line as written: says which line it is
 	Amount      string // "200 g"
 	Food        string
@@ -159,10 +160,10 @@ func (p RecipeEditPage) textAttributes() templ.Attributes {
 // fields are a correction's fields in order.
 func (c Correction) fields() []Field {
 	return []Field{
-		{Name: "amount", Label: "Amount", Value: c.Amount},
-		{Name: "food", Label: "Food", Value: c.Food},
-		{Name: "preparation", Label: "Preparation", Value: c.Preparation},
-		{Name: "note", Label: "Note", Value: c.Note},
+		{Name: c.ID + "-amount", Label: "Amount", Value: c.Amount},
+		{Name: c.ID + "-food", Label: "Food", Value: c.Food},
+		{Name: c.ID + "-preparation", Label: "Preparation", Value: c.Preparation},
+		{Name: c.ID + "-note", Label: "Note", Value: c.Note},
 	}
 }
 

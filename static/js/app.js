@@ -82,13 +82,21 @@ if (recipe?.dataset.reads) {
       const page = new DOMParser().parseFromString(await answer.text(), "text/html");
       const fresh = page.getElementById("understood");
       const shown = document.getElementById("understood");
-      if (mine === asked && fresh && !shown.contains(document.activeElement)) shown.replaceChildren(...fresh.childNodes);
+      const busy = shown.querySelector("details[open]"); // a correction half typed stays
+      if (mine === asked && fresh && !busy) shown.replaceChildren(...fresh.childNodes);
     } catch {
       // no connection: the button reads it later
     }
   };
-  recipe.elements.text.addEventListener("input", () => {
+  recipe.elements.namedItem("text").addEventListener("input", () => {
     clearTimeout(waiting);
     waiting = setTimeout(read, 700);
   });
 }
+
+// put right: Enter in a correction means its own button, not the form's first.
+document.getElementById("understood")?.addEventListener("keydown", (event) => {
+  if (event.key !== "Enter" || event.target.tagName !== "INPUT") return;
+  event.preventDefault();
+  event.target.closest(".righting").querySelector("button").click();
+});

@@ -83,7 +83,7 @@ func readLine(number, text string, row views.LineRow) views.ReadLine {
 	return views.ReadLine{
 		LineRow: row, Number: number, Text: text,
 		Correction: &views.Correction{
-			ID: "correct-" + number[5:], Action: "/recipes/9/corrections", Revision: 3, Line: text,
+			ID: "line-" + number[5:], Action: "/recipes/9/corrections", Line: text,
 			Amount: row.Measure, Food: row.Food,
 		},
 	}
