@@ -41,6 +41,8 @@ func (f finding) match(asides [][]token) Match {
 			case formsToo && class == sizeWord && i > 0 && list[i-1].plain == "extra":
 				forms = append(forms, "extra "+formOf(t))
 				left = trimLast(left, "extra")
+			case formsToo && t.plain == "packed" && i > 0 && notPacked[list[i-1].plain]:
+				forms = append(forms, "unpacked")
 			case formsToo && (class == formWord || class == sizeWord):
 				forms = append(forms, formOf(t))
 			default:
@@ -61,6 +63,9 @@ func (f finding) match(asides [][]token) Match {
 // extraParts begin an aside about another portion of the food, whose form is
 // not this one's: "plus extra chopped parsley".
 var extraParts = wordSet("plus extra for to or and")
+
+// notPacked before "packed" turn it round.
+var notPacked = wordSet("not loosely lightly")
 
 func trimLast(list []string, word string) []string {
 	if n := len(list); n > 0 && list[n-1] == word {

@@ -176,7 +176,7 @@ var relatedForms = map[string][]string{
 }
 
 // harmlessForms leave the weight of a measure as it was.
-var harmlessForms = wordSet("whole melted stirred dipped unsifted undrained unpopped medium")
+var harmlessForms = wordSet("unpacked whole melted stirred dipped unsifted undrained unpopped medium")
 
 // sizeWords name sizes of pieces; the other forms name what a measure holds.
 var sizeWords = wordSet("small medium large jumbo mini peewee")

@@ -1,8 +1,6 @@
 package food_test
 
 import (
-	"bufio"
-	"os"
 	"strings"
 	"testing"
 
@@ -18,26 +16,6 @@ func larder(tb testing.TB) *food.Larder {
 		tb.Fatal(err)
 	}
 	return l
-}
-
-// nameRow is one line of testdata/names.txt.
-type nameRow struct{ written, want, form string }
-
-func readNames(tb testing.TB) []nameRow {
-	tb.Helper()
-	file, err := os.Open("testdata/names.txt")
-	if err != nil {
-		tb.Fatal(err)
-	}
-	defer func() { _ = file.Close() }()
-	var rows []nameRow
-	for lines := bufio.NewScanner(file); lines.Scan(); {
-		if line := lines.Text(); line != "" && line[0] != '#' {
-			fields := strings.Split(line+" | | ", "|")
-			rows = append(rows, nameRow{strings.TrimSpace(fields[0]), strings.TrimSpace(fields[1]), strings.TrimSpace(fields[2])})
-		}
-	}
-	return rows
 }
 
 // found words a match as names.txt does.
@@ -57,22 +35,23 @@ func found(m food.Match) string {
 
 func TestMatchFindsWhatCooksMean(t *testing.T) {
 	l := larder(t)
-	rows := readNames(t)
+	rows := readRows(t, "testdata/names.txt", 3)
 	if len(rows) < 250 {
 		t.Fatalf("%d names, want 250 or more", len(rows))
 	}
 	for _, row := range rows {
-		t.Run(row.written, func(t *testing.T) {
-			m := l.Match(row.written)
-			got, want := found(m), row.want
+		written, want, form := row[0], row[1], row[2]
+		t.Run(written, func(t *testing.T) {
+			m := l.Match(written)
+			got := found(m)
 			if first, more := strings.CutSuffix(want, " +"); more && strings.HasPrefix(got, first+" ") {
 				got = want
 			}
 			if got != want {
-				t.Errorf("Match(%q) = %s (%s, left %q), want %s", row.written, got, m.How, m.Left, row.want)
+				t.Errorf("Match(%q) = %s (%s, left %q), want %s", written, got, m.How, m.Left, want)
 			}
-			if m.Food != nil && m.Form != row.form {
-				t.Errorf("Match(%q).Form = %q, want %q", row.written, m.Form, row.form)
+			if m.Food != nil && m.Form != form {
+				t.Errorf("Match(%q).Form = %q, want %q", written, m.Form, form)
 			}
 		})
 	}

@@ -29,8 +29,8 @@ func (f *Food) Grams(a measure.Amount, form string, sys measure.System) (Weighed
 	sys = sys.Or(measure.US)
 	kind := a.Unit.Kind()
 	if kind == measure.Mass {
-		per, _ := sys.Grams(a.Unit)
-		return Weighed{Grams: a.Scale(per).Range, Assumed: sys.Describe(a.Unit)}, nil
+		per, _ := measure.Grams(a.Unit)
+		return Weighed{Grams: a.Scale(per).Range}, nil
 	}
 	choice, ok := f.weightFor(a.Unit, form, sys)
 	if !ok {
