@@ -7,7 +7,7 @@ import "benchproof/kitchen/fault"
 // of one kind, and counted units the same unit: only a food knows what a clove
 // weighs or a cup of it. Otherwise the error is fault.Invalid and says why.
 func Convert(a Amount, to Unit, from, into System) (Amount, error) {
-	if a.Unit == to && (from == into || a.Unit.Kind() != Volume && a.Unit.Kind() != Mass) {
+	if a.Unit == to && (from == into || a.Unit.Kind() != Volume) {
 		return a, nil
 	}
 	kind := a.Unit.Kind()
@@ -35,7 +35,7 @@ func sizeOf(u Unit, s System) (Number, error) {
 	var ok bool
 	switch u.Kind() {
 	case Mass:
-		n, ok = s.Grams(u)
+		n, ok = Grams(u)
 	case Volume:
 		if n, ok = s.Millilitres(u); !ok {
 			return n, fault.Invalidf("system", "A %s holds different amounts in different countries: say which is meant, US, imperial, metric, Australian or Japanese.", u.Name(false))

@@ -26,7 +26,7 @@ func TestConvertIsExact(t *testing.T) {
 		{"imperial pint in metric cups", "1 pint", measure.Cup, measure.Imperial, measure.Metric, "2.273045 cup"},
 		{"pounds to grams", "1 lb", measure.Gram, "", "", "453.59237 g"},
 		{"grams to ounces", "28.349523125 g", measure.Ounce, "", "", "1 oz"},
-		{"label ounce", "1 oz", measure.Gram, measure.USLabel, "", "28 g"},
+		{"the label ounce is for labels only", "16 oz", measure.Pound, measure.USLabel, measure.USLabel, "1 lb"},
 		{"inches", "9 in", measure.Centimetre, "", "", "22.86 cm"},
 		{"hours", "3/2 h", measure.Minute, "", "", "90 min"},
 		{"200 °C, NIST SP 811", "200 °C", measure.Fahrenheit, "", "", "392 °F"},

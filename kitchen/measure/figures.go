@@ -162,7 +162,7 @@ func (c *cursor) mixed(f figures) (figures, bool) {
 }
 
 // maxMixed is the largest whole part that is read with a fraction.
-const maxMixed = 99_999
+const maxMixed = 9_999_999
 
 // fraction reads a fraction alone: "½", "1/2", "1⁄2", "⅟16", "¹⁄₂". A bottom of
 // 0 or above 100 is none.

@@ -11,6 +11,7 @@ type Hand struct {
 
 var (
 	ten      = Whole(10)
+	twenty   = Whole(20)
 	sixteen  = Whole(16)
 	fifty    = Whole(50)
 	thousand = Whole(1000)
@@ -24,16 +25,17 @@ var (
 // family of a's unit and moving to the unit a cook would take: 16 tbsp are
 // 1 cup, 1500 g are 1.5 kg. A range stays a range. What it rounds to:
 //
-//   - g, kg: the scale's steps; kg from 1 kg in steps of 50 g; mg where the
-//     scale shows nothing;
+//   - g, kg: the scale's steps; kg from 1 kg in steps of 50 g; mg below
+//     the scale's finest step;
 //   - oz, lb: ⅛ oz below 1 oz, ¼ below 8, ½ below 5 lb, 1 above; from 1 lb
 //     quarters of a pound, or pounds and ounces;
 //   - mL, cL, dL, L: 0.1 mL below 1, ½ below 10, 1 below 50, 5 below 1 L,
 //     10 above; dL in quarters and cL in halves where they come out so;
 //   - tsp, tbsp, cup: sets as they exist (⅛ ¼ ½ 1 tsp; ½ 1 tbsp; ¼ ⅓ ½ 1 cup,
-//     and ⅔, ¾ as two scoops). If no single measure is within 5 %, the sum of
-//     two: "¾ cup + 1 tbsp". Below ⅛ tsp, pinches and smidgens;
-//   - fl oz: ¼ below 4, ½ above; pint, quart, gallon, gill: quarters, or in
+//     and ⅔, ¾ as two scoops). The sum of two, "¾ cup + 1 tbsp", where that is
+//     exact with one filling more, or no single measure within 5 %. Below ⅛ tsp, pinches and
+//     smidgens;
+//   - fl oz: ¼ below 4, ½ below 20, 1 above; pint, quart, gallon, gill: quarters, or in
 //     smaller measures where that is more than 5 % off;
 //   - counts: quarters and thirds below 4, halves below 10, then whole ones;
 //     what is not cut (sprigs, drops) whole; never none.
@@ -95,7 +97,7 @@ func (a Amount) perUnit(s System) Amount {
 func (h Hand) InMass(grams Range) Shown {
 	switch h.System {
 	case US, Imperial, USLabel, "":
-		oz, _ := h.System.Grams(Ounce)
+		oz := masses[Ounce]
 		return ounces(Range{grams.From.Quo(oz), grams.To.Quo(oz)})
 	}
 	return h.grams(grams)
@@ -141,9 +143,12 @@ func (h Hand) grams(exact Range) Shown {
 	if fine.Sign() <= 0 {
 		fine = tenth
 	}
-	if exact.To.Mul(Whole(2)).Cmp(fine) < 0 {
+	if exact.To.Cmp(fine) < 0 {
 		milligrams := exact.Scale(thousand)
-		return show(milligrams, Amount{both(milligrams, func(n Number) Number { return roundTo(n, whole) }), Milligram})
+		to := both(milligrams, func(n Number) Number { return roundTo(n, whole) })
+		if to.To.Cmp(fine.Mul(thousand)) < 0 {
+			return show(milligrams, Amount{to, Milligram})
+		}
 	}
 	to := both(exact, func(n Number) Number {
 		if n.Cmp(ten) < 0 {
@@ -180,7 +185,7 @@ func ounces(exact Range) Shown {
 	}
 	pounds, _ := to.From.Quo(sixteen).Int()
 	first := Of(Whole(pounds), Pound)
-	return showSum(exact.From, first, Of(to.From.Sub(first.From.Mul(sixteen)), Ounce), sixteen, " ")
+	return showSum(exact, first, Of(to.From.Sub(first.From.Mul(sixteen)), Ounce), sixteen, " ")
 }
 
 // millilitres writes a volume in mL, in L from one litre up, in u where u is dL

@@ -3,10 +3,13 @@ package measure
 // fluidOunces writes fl oz; an imperial kitchen's in pints from 20 up.
 func (h Hand) fluidOunces(exact Range) Shown {
 	to := both(exact, func(n Number) Number {
-		if n.Cmp(four) < 0 {
+		switch {
+		case n.Cmp(four) < 0:
 			return roundTo(n, quarter)
+		case n.Cmp(twenty) < 0:
+			return roundTo(n, half)
 		}
-		return roundTo(n, half)
+		return roundTo(n, whole)
 	})
 	perPint := h.ouncesIn(Pint)
 	if perPint.IsZero() || to.From.Cmp(perPint) < 0 || !h.hasImperialPint() {
@@ -20,7 +23,7 @@ func (h Hand) fluidOunces(exact Range) Shown {
 	}
 	pints, _ := to.From.Quo(perPint).Int()
 	first := Of(Whole(pints), Pint)
-	return showSum(exact.From, first, Of(to.From.Sub(first.From.Mul(perPint)), FluidOunce), perPint, " + ")
+	return showSum(exact, first, Of(to.From.Sub(first.From.Mul(perPint)), FluidOunce), perPint, " + ")
 }
 
 // hasImperialPint tells whether h's pint is the imperial one, for which no cup
@@ -42,14 +45,16 @@ func (h Hand) ouncesIn(u Unit) Number {
 }
 
 // jugs writes gills, pints, quarts and gallons: in quarters where that is close
-// enough, else in cups, or in fluid ounces where the pint is imperial.
+// enough, else in cups; where the pint is imperial, in quarters only if exact,
+// else in pints and fluid ounces.
 func (h Hand) jugs(a Amount) Shown {
 	to := both(a.Range, func(n Number) Number { return roundTo(n, quarter) })
 	shown := show(a.Range, Amount{to, a.Unit})
-	if !shown.IsOff() {
+	imperial := h.hasImperialPint()
+	if shown.ErrorPercent.IsZero() || !imperial && !shown.IsOff() {
 		return shown
 	}
-	if h.hasImperialPint() {
+	if imperial {
 		if per := h.ouncesIn(a.Unit); !per.IsZero() {
 			return h.fluidOunces(a.Range.Scale(per))
 		}

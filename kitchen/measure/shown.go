@@ -30,13 +30,13 @@ func showAs(exact, to Range, u Unit, factor Number) Shown {
 
 // showSum writes two measures; each is how many of the second make one of the
 // first's unit, and exact is in the second's.
-func showSum(exact Number, first, second Amount, each Number, join string) Shown {
+func showSum(exact Range, first, second Amount, each Number, join string) Shown {
 	total := first.From.Mul(each).Add(second.From)
 	return Shown{
 		Text:         first.String() + join + second.String(),
 		Amount:       Of(total.Quo(each), first.Unit),
 		Parts:        []Amount{first, second},
-		ErrorPercent: errorOf(One(exact), One(total)),
+		ErrorPercent: errorOf(exact, One(total)),
 	}
 }
 

@@ -107,13 +107,12 @@ func isLarge(u Unit) bool {
 // ranged reads the second number of a range into r.
 func (c *cursor) ranged(r *Reading, first quantity, between bool) bool {
 	start := *c
-	dash, ok := c.rangeSign(between)
-	if !ok {
+	if _, ok := c.rangeSign(between); !ok {
 		*c = start
 		return false
 	}
 	second, ok := c.quantity()
-	if !ok || second.num == 0 || dash && second.num >= 100*second.den && second.num*first.den >= 20*first.num*second.den {
+	if !ok || second.num == 0 {
 		*c = start
 		return false
 	}

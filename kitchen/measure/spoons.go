@@ -111,22 +111,62 @@ func (h Hand) spoons(a Amount) Shown {
 	if !a.IsSingle() {
 		return l.spoonRange(exact, a.Unit)
 	}
-	t := exact.From.Float()
-	if t > 1e6 {
+	if exact.From.Cmp(tooMuch) > 0 {
 		return show(a.Range, a)
 	}
+	return l.spoon(exact.From, a.Unit)
+}
+
+// tooMuch is the number of teaspoons beyond which floats could not choose.
+var tooMuch = Whole(1_000_000)
+
+// spoon writes one amount of so many teaspoons; from was its unit.
+func (l ladder) spoon(exact Number, from Unit) Shown {
+	t := exact.Float()
 	if t < 3.0/32 {
-		return tinySpoon(exact.From, t)
+		return tinySpoon(exact, t)
 	}
-	one, off := l.single(t, a.Unit)
-	if off > closeEnough {
-		if two, offTwo := l.pair(t); offTwo < off-1e-9 {
-			return l.showPair(exact.From, two)
-		}
+	one, two := l.choose(t, from)
+	if two.unit != "" {
+		return l.showPair(exact, [2]scoop{one, two})
 	}
-	shown := one.amount()
-	perUnit, _ := l.size(one.unit)
-	return Shown{Text: shown.String(), Amount: shown, Parts: []Amount{shown}, ErrorPercent: errorOf(exact, toBase(shown.Range, perUnit))}
+	return l.showSpoons(One(exact), one.amount())
+}
+
+// showSpoons writes one measure for so many teaspoons.
+func (l ladder) showSpoons(exact Range, to Amount) Shown {
+	size, _ := l.size(to.Unit)
+	return Shown{Text: to.String(), Amount: to, Parts: []Amount{to}, ErrorPercent: errorOf(exact, toBase(to.Range, size))}
+}
+
+// choose gives the measure for t teaspoons, or two whose sum it is: an exact sum
+// whose second part is one filling, or the nearest sum where no single measure
+// is close enough, to t or to that sum (or what is written would be written
+// anew when read).
+func (l ladder) choose(t float64, from Unit) (one, two scoop) {
+	one, off := l.single(t, from)
+	if off < 1e-9 {
+		return one, scoop{}
+	}
+	pair, offPair := l.pair(t)
+	handy := pair[1].scoops() <= 1
+	if offPair < 1e-9 && handy {
+		return pair[0], pair[1]
+	}
+	if off <= closeEnough || offPair > off-1e-9 {
+		return one, scoop{}
+	}
+	if near, offNear := l.single(l.total(pair), from); offNear <= closeEnough && !handy {
+		return near, scoop{}
+	}
+	return pair[0], pair[1]
+}
+
+// total gives a sum in teaspoons.
+func (l ladder) total(pair [2]scoop) float64 {
+	_, first := l.size(pair[0].unit)
+	_, second := l.size(pair[1].unit)
+	return pair[0].about()*first + pair[1].about()*second
 }
 
 // single gives the best single measure for t teaspoons and its relative error.
@@ -164,15 +204,17 @@ func (l ladder) single(t float64, from Unit) (scoop, float64) {
 
 // pair gives the handiest sum of two measures for t teaspoons and its relative
 // error: one of the larger measures that fit, and what is left in tablespoons
-// or teaspoons. A scoop more is worth one per cent of error less.
+// or teaspoons. An exact sum comes before any other; else a scoop more is worth
+// one per cent of error less.
 func (l ladder) pair(t float64) (best [2]scoop, off float64) {
 	off = math.Inf(1)
 	cost := math.Inf(1)
 	try := func(first, second scoop) {
-		_, size := l.size(first.unit)
-		_, sizeTwo := l.size(second.unit)
-		e := math.Abs(first.about()*size+second.about()*sizeTwo-t) / t
+		e := math.Abs(l.total([2]scoop{first, second})-t) / t
 		c := first.scoops() + second.scoops() + 100*e
+		if e > 1e-9 {
+			c += 1000
+		}
 		if second.unit == Teaspoon {
 			c += 0.5
 		}
@@ -223,7 +265,7 @@ func (l ladder) showPair(exact Number, two [2]scoop) Shown {
 	first, second := two[0].amount(), two[1].amount()
 	one, _ := l.size(first.Unit)
 	other, _ := l.size(second.Unit)
-	return showSum(exact.Quo(other), first, second, one.Quo(other), " + ")
+	return showSum(One(exact.Quo(other)), first, second, one.Quo(other), " + ")
 }
 
 // tinySpoon writes less than ⅛ tsp as a pinch or a smidgen.
@@ -238,36 +280,54 @@ func tinySpoon(exact Number, t float64) Shown {
 // spoonRange writes a range in the one unit that fits both ends best.
 func (l ladder) spoonRange(exact Range, from Unit) Shown {
 	lo, hi := exact.From.Float(), exact.To.Float()
-	var best [2]scoop
-	off := math.Inf(1)
-	for _, u := range []Unit{from, Cup, Tablespoon, Teaspoon} {
-		_, size := l.size(u)
-		if u != from && !l.suits(u, lo, hi) || u == from && off < math.Inf(1) {
-			continue
-		}
-		a, b := nearest(u, lo/size, partsOf(u, lo)), nearest(u, hi/size, partsOf(u, hi))
-		e := max(math.Abs(a.about()*size-lo)/max(lo, 1e-9), math.Abs(b.about()*size-hi)/hi)
-		if u == from && !l.suits(u, lo, hi) {
-			e += 1e3 // only if nothing else will do
-		}
-		if e < off-1e-9 {
-			best, off = [2]scoop{a, b}, e
+	a, b, ok := l.rangeIn(lo, hi, from)
+	if !ok {
+		// No unit suits: stay with from, unless its rounding now suits another.
+		_, size := l.size(from)
+		a, b = nearest(from, lo/size, partsOf(from, lo)), nearest(from, hi/size, partsOf(from, hi))
+		if c, d, ok := l.rangeIn(a.about()*size, b.about()*size, from); ok {
+			a, b = c, d
 		}
 	}
-	shown := Amount{Range{best[0].amount().From, best[1].amount().From}, best[0].unit}
-	size, _ := l.size(shown.Unit)
-	return Shown{Text: shown.String(), Amount: shown, Parts: []Amount{shown}, ErrorPercent: errorOf(exact, toBase(shown.Range, size))}
+	shown := Amount{Range{a.amount().From, b.amount().From}, a.unit}
+	if shown.IsSingle() {
+		size, _ := l.size(shown.Unit)
+		one := l.spoon(shown.From.Mul(size), from)
+		size, _ = l.size(one.Amount.Unit)
+		one.ErrorPercent = errorOf(exact, toBase(one.Amount.Range, size))
+		return one
+	}
+	return l.showSpoons(exact, shown)
 }
 
-// suits tells whether a cook would write lo to hi teaspoons in u.
+// rangeIn gives both ends in the unit that suits them with the smallest error,
+// from before a larger unit before a smaller; ok is false if none suits.
+func (l ladder) rangeIn(lo, hi float64, from Unit) (a, b scoop, ok bool) {
+	off := math.Inf(1)
+	for _, u := range [...]Unit{from, Cup, Tablespoon, Teaspoon} {
+		if !l.suits(u, lo, hi) {
+			continue
+		}
+		_, size := l.size(u)
+		x, y := nearest(u, lo/size, partsOf(u, lo)), nearest(u, hi/size, partsOf(u, hi))
+		e := max(math.Abs(x.about()*size-lo)/max(lo, 1e-9), math.Abs(y.about()*size-hi)/hi)
+		if e < off-1e-9 {
+			a, b, off = x, y, e
+		}
+	}
+	return a, b, off < math.Inf(1)
+}
+
+// suits tells whether a cook would write lo to hi teaspoons in u. The upper
+// bound holds for what hi is rounded to, so that it holds again when read.
 func (l ladder) suits(u Unit, lo, hi float64) bool {
 	switch u {
 	case Cup:
 		return lo >= l.cupA/4*0.9
 	case Tablespoon:
-		return lo >= l.tbspAbout*0.45 && hi <= l.cupA/2+1e-9
+		return lo >= l.tbspAbout*0.45 && nearest(u, hi/l.tbspAbout, halfParts).about()*l.tbspAbout <= l.cupA/2+1e-9
 	}
-	return hi <= 2*l.tbspAbout+1e-9
+	return nearest(u, hi, tspParts).about() <= 2*l.tbspAbout+1e-9
 }
 
 func partsOf(u Unit, t float64) []part {

@@ -154,16 +154,19 @@ func (s System) volume(u Unit) (Number, System, bool) {
 // Grams gives what one u weighs, exact; ok is false if u is no mass.
 // The pound is 453.59237 g. Source: Weights and Measures Act 1985, Sch. 1
 // Part V; NIST SP 811, app. B.
-func Grams(u Unit) (Number, bool) { return US.Grams(u) }
+func Grams(u Unit) (Number, bool) {
+	n, ok := masses[u]
+	return n, ok
+}
 
 // Grams is the function Grams but for the label ounce: on a US nutrition label
-// an ounce is 28 g. Source: 21 CFR 101.9(b)(5)(viii).
+// an ounce is 28 g. It is for writing labels only; Convert and Hand keep the
+// exact ounce, of which 16 make a pound. Source: 21 CFR 101.9(b)(5)(viii).
 func (s System) Grams(u Unit) (Number, bool) {
 	if s == USLabel && u == Ounce {
 		return Whole(28), true
 	}
-	n, ok := masses[u]
-	return n, ok
+	return Grams(u)
 }
 
 var masses = map[Unit]Number{
@@ -186,9 +189,6 @@ var minutes = map[Unit]Number{Second: Ratio(1, 60), Minute: Whole(1), Hour: Whol
 // A borrowed size names the lender and the borrower. It is "" where nothing
 // was assumed: for grams, millilitres, counts.
 func (s System) Describe(u Unit) string {
-	if n, ok := s.Grams(u); ok && s == USLabel && u == Ounce {
-		return "oz = " + n.String() + " g (" + s.Name() + ")"
-	}
 	n, from, ok := s.volume(u)
 	if !ok || from == "" && u != Drop && u != Go {
 		return ""
