@@ -29,7 +29,7 @@ func (a amounts) both(line recipe.Line) string {
 	if !line.Read {
 		return strings.TrimSpace(line.Text)
 	}
-	first, second := writeLine(a.first, line), writeLine(a.second, line)
+	first, second := a.first.Line(line), a.second.Line(line)
 	measures := first.Measure
 	if second.Measure != "" && second.Measure != first.Measure {
 		measures = strings.TrimSpace(measures + " (" + second.Measure + ")")
@@ -42,10 +42,6 @@ func (a amounts) one(line recipe.Line) string {
 	if !line.Read {
 		return strings.TrimSpace(line.Text)
 	}
-	written := writeLine(a.first, line)
+	written := a.first.Line(line)
 	return strings.TrimSpace(written.Measure + " " + written.Words)
-}
-
-func writeLine(_ recipe.Writer, line recipe.Line) recipe.Written {
-	return recipe.Written{Measure: line.Amount.String(), Words: strings.Trim(line.Food+", "+line.Preparation, ", ")}
 }

@@ -59,7 +59,7 @@ func full() release.Input {
 			Components: []recipe.Component{
 				{Name: "Dough", Lines: []recipe.Line{line("bread-flour", "bread flour", "500", measure.Gram), line("", "large eggs", "2", measure.Each), {Text: "a lump of <good> butter"}},
 					Steps: []recipe.Step{step("Knead until smooth.", "mixer", 12, true), step("Prove until puffy.", "waits", 60, false)}},
-				{Name: "Honey butter", Lines: []recipe.Line{line("honey", "honey", "30", measure.Gram), line("", "salt", "", measure.Each)},
+				{Name: "Honey butter", Lines: []recipe.Line{line("honey", "honey", "42", measure.Gram), line("", "salt", "", measure.Each)},
 					Steps: []recipe.Step{step("Bake until gold.", "oven", 17, false), step("Brush.", "bench", 0, true)}},
 			},
 		},
