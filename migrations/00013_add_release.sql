@@ -8,6 +8,7 @@ CREATE TABLE release (
     credits    TEXT    NOT NULL DEFAULT '', -- one a line
     disclosure TEXT    NOT NULL DEFAULT '',
     video_url  TEXT    NOT NULL DEFAULT '',
+    page_url   TEXT    NOT NULL DEFAULT '', -- the viewers' page, as the description names it
     revision   INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 

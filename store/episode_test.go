@@ -105,6 +105,19 @@ func TestSetStage(t *testing.T) {
 	wantFault(t, st.SetStage(t.Context(), id+99, 1, episode.Pitched), fault.NotFound)
 }
 
+func TestADeletedEpisodeIsNotSaved(t *testing.T) {
+	st := open(t)
+	c := addCooking(t, st, "one")
+	cut := must(st.AddCut(t.Context(), episode.Cut{EpisodeID: c.episodeID}))(t)
+	share := must(st.AddShareLink(t.Context(), c.episodeID, "token"))(t)
+	ok(t, st.DeleteEpisode(t.Context(), c.episodeID))
+	wantFault(t, st.UseVersion(t.Context(), c.episodeID, 1, c.versionID, measure.Whole(2)), fault.NotFound)
+	wantFault(t, st.SetStage(t.Context(), c.episodeID, 1, episode.Released), fault.NotFound)
+	wantFault(t, st.SaveRelease(t.Context(), episode.Release{EpisodeID: c.episodeID, Title: "x", Revision: 1}), fault.NotFound)
+	wantFault(t, st.UseCut(t.Context(), cut), fault.NotFound)
+	ok(t, st.RevokeShareLink(t.Context(), share)) // shutting a door is always allowed
+}
+
 // Whatever of an episode was saved, an older page of any of its forms is stale.
 func TestAnEpisodeHasOneRevision(t *testing.T) {
 	st := open(t)

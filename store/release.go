@@ -7,12 +7,12 @@ import (
 )
 
 const selectRelease = `
-SELECT r.episode_id, r.title, r.opening, r.equipment, r.credits, r.disclosure, r.video_url, r.revision
+SELECT r.episode_id, r.title, r.opening, r.equipment, r.credits, r.disclosure, r.video_url, r.page_url, r.revision
 FROM release AS r
 JOIN episode AS e ON e.episode_id = r.episode_id`
 
 func scanRelease(row scanner) (r episode.Release, err error) {
-	err = row.Scan(&r.EpisodeID, &r.Title, &r.Opening, &r.Equipment, &r.Credits, &r.Disclosure, &r.VideoURL, &r.Revision)
+	err = row.Scan(&r.EpisodeID, &r.Title, &r.Opening, &r.Equipment, &r.Credits, &r.Disclosure, &r.VideoURL, &r.PageURL, &r.Revision)
 	return r, err
 }
 
@@ -31,6 +31,7 @@ SET title = ?3,
     credits = ?6,
     disclosure = ?7,
     video_url = ?8,
+    page_url = ?9,
     revision = revision + 1
 WHERE episode_id = ?1
   AND revision = ?2
@@ -54,6 +55,6 @@ WHERE r.episode_id = ?1
 // SaveRelease keeps what was edited.
 func (s *Store) SaveRelease(ctx context.Context, r episode.Release) error {
 	return s.write(ctx, operation{"save release of episode", r.EpisodeID}, func(t *tx) error {
-		return t.save(ctx, editedRelease, r.EpisodeID, r.Revision, r.Title, r.Opening, r.Equipment, r.Credits, r.Disclosure, r.VideoURL)
+		return t.save(ctx, editedRelease, r.EpisodeID, r.Revision, r.Title, r.Opening, r.Equipment, r.Credits, r.Disclosure, r.VideoURL, r.PageURL)
 	})
 }
