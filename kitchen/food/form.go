@@ -176,10 +176,11 @@ var relatedForms = map[string][]string{
 }
 
 // harmlessForms leave the weight of a measure as it was.
-var harmlessForms = wordSet("unpacked whole melted stirred dipped unsifted undrained unpopped medium")
+var harmlessForms = map[string]bool{"unpacked": true, "whole": true, "melted": true, "stirred": true, "dipped": true,
+	"unsifted": true, "undrained": true, "unpopped": true, "medium": true}
 
 // sizeWords name sizes of pieces; the other forms name what a measure holds.
-var sizeWords = wordSet("small medium large jumbo mini peewee")
+var sizeWords = map[string]bool{"small": true, "medium": true, "large": true, "jumbo": true, "mini": true, "peewee": true}
 
 func isSize(word string) bool {
 	return sizeWords[strings.TrimPrefix(word, "extra ")]

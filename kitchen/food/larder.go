@@ -1,18 +1,18 @@
 package food
 
 import (
-	"maps"
 	"sort"
 	"strings"
+
+	"benchproof/kitchen/food/naming"
 )
 
 // Larder is a set of foods and the index of their names. It is never changed
 // once made, so many readers may share one.
 type Larder struct {
-	foods   []*Food // by name
-	byID    map[string]*Food
-	names   *index
-	learned *index // names that people corrected; they win
+	foods []*Food // by name
+	byID  map[string]*Food
+	names *naming.Names
 }
 
 // NewLarder makes a larder of foods. It copies the slice, not what the foods
@@ -21,8 +21,12 @@ type Larder struct {
 func NewLarder(foods []Food) *Larder {
 	l := &Larder{byID: make(map[string]*Food, len(foods))}
 	own := append([]Food(nil), foods...)
+	things := make([]naming.Thing, len(own))
 	for i := range own {
-		l.byID[own[i].ID] = &own[i]
+		f := &own[i]
+		l.byID[f.ID] = f
+		fresh := f.Aisle == "Fresh herbs" || f.Aisle == "Fruit and vegetables"
+		things[i] = naming.Thing{ID: f.ID, Name: f.Name, Plural: f.Plural, Names: f.Names, Fresh: fresh}
 	}
 	for _, f := range l.byID {
 		l.foods = append(l.foods, f)
@@ -31,18 +35,7 @@ func NewLarder(foods []Food) *Larder {
 		a, b := strings.ToLower(l.foods[i].Name), strings.ToLower(l.foods[j].Name)
 		return a < b || a == b && l.foods[i].ID < l.foods[j].ID
 	})
-	l.names = newIndex()
-	for i := range own {
-		if f := &own[i]; l.byID[f.ID] == f {
-			l.names.add(f, f.Name, true)
-			l.names.add(f, f.Plural, true)
-			for _, name := range f.Names {
-				l.names.add(f, name, false)
-			}
-		}
-	}
-	l.names.finish()
-	l.learned = newIndex()
+	l.names = naming.New(things)
 	return l
 }
 
@@ -60,18 +53,7 @@ func (l *Larder) Foods() []*Food { return append([]*Food(nil), l.foods...) }
 // reading. Names of ids the larder has not are left out; names learned before
 // stay unless they are given again.
 func (l *Larder) Learn(names map[string]string) *Larder {
-	all := maps.Clone(l.learned.ids)
-	for written, id := range names {
-		all[stemKey(tokens(written))] = id
-	}
 	next := *l
-	next.learned = newIndex()
-	for written, id := range all {
-		if f, ok := l.byID[id]; ok {
-			next.learned.add(f, written, false)
-			next.learned.ids[written] = id
-		}
-	}
-	next.learned.finish()
+	next.names = l.names.Learn(names)
 	return &next
 }

@@ -1,4 +1,4 @@
-package food
+package naming
 
 import "strings"
 
@@ -11,13 +11,13 @@ type index struct {
 	words  map[string]int         // every stem of every name, and in how many
 	heads  map[string][]nameEntry // by the name's last stem
 	slips  map[string][]string    // stems by what is left of them with letters dropped
-	ids    map[string]string      // of the learned index: key to food id
+	ids    map[string]string      // of the learned index: key to id
 	all    []nameEntry
 }
 
 // nameEntry is one name of one food.
 type nameEntry struct {
-	food    *Food
+	of      *Thing
 	tokens  []token
 	primary bool // the name it is shown by
 }
@@ -29,13 +29,13 @@ func newIndex() *index {
 	}
 }
 
-// add takes one name of f; an empty one is nothing.
-func (x *index) add(f *Food, name string, primary bool) {
+// add takes one name of a thing; an empty one is nothing.
+func (x *index) add(f *Thing, name string, primary bool) {
 	list := tokens(name)
 	if len(list) == 0 {
 		return
 	}
-	e := nameEntry{food: f, tokens: list, primary: primary}
+	e := nameEntry{of: f, tokens: list, primary: primary}
 	x.all = append(x.all, e)
 	put(x.exact, plainKey(list), e)
 	put(x.stems, stemKey(list), e)
@@ -50,7 +50,7 @@ func (x *index) add(f *Food, name string, primary bool) {
 // put keeps one entry per food and key; a shown name goes before an alias.
 func put(m map[string][]nameEntry, key string, e nameEntry) {
 	for i, known := range m[key] {
-		if known.food == e.food {
+		if known.of == e.of {
 			m[key][i].primary = known.primary || e.primary
 			return
 		}

@@ -1,4 +1,4 @@
-package food
+package naming
 
 import "strings"
 
@@ -25,15 +25,15 @@ func (f finding) uses(from, to int) bool {
 	return false
 }
 
-// match words the finding as the answer, taking forms from the asides too.
-func (f finding) match(asides [][]token) Match {
+// answer words the finding, taking forms from the asides too.
+func (f finding) answer(asides [][]token) Found {
 	var rest []token
 	for i, t := range f.list {
 		if i >= len(f.used) || !f.used[i] {
 			rest = append(rest, t)
 		}
 	}
-	m := Match{How: f.how}
+	m := Found{How: f.how}
 	var forms, left []string
 	take := func(list []token, formsToo bool) {
 		for i, t := range list {
@@ -75,18 +75,18 @@ func trimLast(list []string, word string) []string {
 }
 
 // foods fills in the one food, or the choices if there are several.
-func (f finding) foods(m *Match, rest []token, asides [][]token) {
+func (f finding) foods(m *Found, rest []token, asides [][]token) {
 	switch {
 	case f.how == None:
 	case f.how != Ask:
-		m.Food = f.entries[0].food
+		m.ID = f.entries[0].of.ID
 	default:
 		if e, ok := f.freshOne(rest, asides); ok {
-			m.How, m.Food = Modifiers, e.food
+			m.How, m.ID = Modifiers, e.of.ID
 			return
 		}
 		for _, e := range f.entries {
-			m.Choices = append(m.Choices, e.food)
+			m.Choices = append(m.Choices, e.of.ID)
 		}
 	}
 }
@@ -103,7 +103,7 @@ func (f finding) freshOne(rest []token, asides [][]token) (nameEntry, bool) {
 	}
 	var fresh []nameEntry
 	for _, e := range f.entries {
-		if e.food.Aisle == "Fresh herbs" || e.food.Aisle == "Fruit and vegetables" {
+		if e.of.Fresh {
 			fresh = append(fresh, e)
 		}
 	}

@@ -1,4 +1,4 @@
-package food
+package naming
 
 import (
 	"strings"

@@ -1,4 +1,4 @@
-package food
+package naming
 
 // Lengths of words in which one and two slips are forgiven, and the length from
 // which a word is no word.
@@ -106,15 +106,15 @@ func distance(a, b string) int {
 
 // findSlip reads unknown words as the words they are nearest to, and accepts
 // the reading if every word then has a meaning and only one food fits.
-func (l *Larder) findSlip(list []token) finding {
+func (x *Names) findSlip(list []token) finding {
 	mended := append([]token(nil), list...)
 	var choices []string
 	at := -1
 	for i, t := range list {
-		if l.names.class(t.stem) != unknownWord || isFigure(t.plain) {
+		if x.known.class(t.stem) != unknownWord || isFigure(t.plain) {
 			continue
 		}
-		near := l.names.near(t.stem)
+		near := x.known.near(t.stem)
 		if len(near) == 0 {
 			return finding{how: None}
 		}
@@ -132,11 +132,11 @@ func (l *Larder) findSlip(list []token) finding {
 	var found []finding
 	for _, c := range choices {
 		mended[at] = token{plain: c, stem: c}
-		f := l.findWhole(mended)
+		f := x.findWhole(mended)
 		if f.how == None {
-			f = l.findAmong(mended)
+			f = x.findAmong(mended)
 		}
-		if f.how != None && (len(found) == 0 || found[0].entries[0].food != f.entries[0].food) {
+		if f.how != None && (len(found) == 0 || found[0].entries[0].of != f.entries[0].of) {
 			found = append(found, f)
 		}
 	}

@@ -1,10 +1,10 @@
-package food
+package naming
 
 // findAmong finds the longest name that stands among the words of list with
 // nothing beside it but modifiers. Words that make another food of it turn
 // the answer into a question.
-func (l *Larder) findAmong(list []token) finding {
-	best := l.bestAmong(list, false)
+func (x *Names) findAmong(list []token) finding {
+	best := x.bestAmong(list, false)
 	if best.how == None {
 		return best
 	}
@@ -23,23 +23,23 @@ func (l *Larder) findAmong(list []token) finding {
 // findHead does the same but lets words pass that the larder does not know:
 // "heirloom tomatoes". Where the noun names a class of foods ("milk") rather
 // than one, an unknown word before it is a question.
-func (l *Larder) findHead(list []token) finding {
-	best := l.bestAmong(list, true)
+func (x *Names) findHead(list []token) finding {
+	best := x.bestAmong(list, true)
 	if best.how == None {
 		return best
 	}
 	best.how = Head
-	if len(best.entries) > 1 || l.stateAmong(best) {
+	if len(best.entries) > 1 || x.stateAmong(best) {
 		best.how = Ask
 	}
 	if last := best.entries[0].tokens; len(last) == 1 && classNouns[last[0].stem] {
 		best.how = Ask
-		best.entries = l.sameNoun(best.entries, last[0].stem)
+		best.entries = x.sameNoun(best.entries, last[0].stem)
 	}
 	return best
 }
 
-func (l *Larder) stateAmong(f finding) bool {
+func (x *Names) stateAmong(f finding) bool {
 	for i, t := range f.list {
 		if !f.used[i] && modifiers[t.stem] == stateWord {
 			return true
@@ -57,14 +57,14 @@ var classNouns = wordSet(`milk cream butter flour oil sugar water sauce vinegar 
 const mostChoices = 12
 
 // sameNoun adds the foods whose shown name ends in this noun.
-func (l *Larder) sameNoun(entries []nameEntry, noun string) []nameEntry {
-	seen := map[*Food]bool{}
+func (x *Names) sameNoun(entries []nameEntry, noun string) []nameEntry {
+	seen := map[string]bool{}
 	for _, e := range entries {
-		seen[e.food] = true
+		seen[e.of.ID] = true
 	}
-	for _, e := range l.names.heads[noun] {
-		if len(entries) < mostChoices && e.primary && !seen[e.food] {
-			seen[e.food] = true
+	for _, e := range x.known.heads[noun] {
+		if len(entries) < mostChoices && e.primary && !seen[e.of.ID] {
+			seen[e.of.ID] = true
 			entries = append(entries, e)
 		}
 	}
@@ -74,20 +74,20 @@ func (l *Larder) sameNoun(entries []nameEntry, noun string) []nameEntry {
 // bestAmong finds the name with most words among those of list, and those
 // level with it. Every word left over must be a modifier, or unknown if
 // unknowns may pass; never a word of other foods' names.
-func (l *Larder) bestAmong(list []token, unknowns bool) finding {
-	head := l.headOf(list)
+func (x *Names) bestAmong(list []token, unknowns bool) finding {
+	head := x.headOf(list)
 	if head < 0 {
 		return finding{how: None}
 	}
 	best := finding{how: None}
 	var bestScore int
-	for _, x := range []*index{l.learned, l.names} {
+	for _, names := range []*index{x.learned, x.known} {
 		for i, t := range list {
 			if earlier(list, i) {
 				continue
 			}
-			for _, e := range x.rarest[t.stem] {
-				used, score := l.fit(e, list, head, unknowns)
+			for _, e := range names.rarest[t.stem] {
+				used, score := x.fit(e, list, head, unknowns)
 				if score == 0 || score < bestScore {
 					continue
 				}
@@ -113,7 +113,7 @@ func earlier(list []token, i int) bool {
 // add takes one more food on a level; a food already there is not repeated.
 func (f *finding) add(e nameEntry) {
 	for _, known := range f.entries {
-		if known.food == e.food {
+		if known.of == e.of {
 			return
 		}
 	}
@@ -124,7 +124,7 @@ func (f *finding) add(e nameEntry) {
 // else more for every word it takes, less for a word left over that makes
 // another food of it, a little more for the same number (plural or singular)
 // and for the shown name.
-func (l *Larder) fit(e nameEntry, list []token, head int, unknowns bool) (used []bool, score int) {
+func (x *Names) fit(e nameEntry, list []token, head int, unknowns bool) (used []bool, score int) {
 	if len(e.tokens) > len(list) {
 		return nil, 0
 	}
@@ -137,7 +137,7 @@ func (l *Larder) fit(e nameEntry, list []token, head int, unknowns bool) (used [
 		if used[i] {
 			continue
 		}
-		class := l.names.class(t.stem)
+		class := x.known.class(t.stem)
 		if class == foodWord && !isFigure(t.plain) || class == unknownWord && !unknowns && !isFigure(t.plain) {
 			return nil, 0
 		}
@@ -187,7 +187,7 @@ func place(name, list []token) (used []bool, same int) {
 
 // headOf finds the noun: the last word that is no modifier, or the last of all
 // if every word is one; −1 in an empty list.
-func (l *Larder) headOf(list []token) int {
+func (x *Names) headOf(list []token) int {
 	for i := len(list) - 1; i >= 0; i-- {
 		if modifiers[list[i].stem] == unknownWord && !isFigure(list[i].plain) {
 			return i
