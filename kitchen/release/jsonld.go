@@ -24,7 +24,7 @@ func JSONLD(in Input) ([]byte, error) {
 		URL:          in.PageURL,
 		InLanguage:   in.Language,
 		Keywords:     strings.Join(distinct([]string{in.Episode.Dish, in.Show.Name}), ", "),
-		Yield:        strings.TrimPrefix(in.Makes, "makes "),
+		Yield:        yieldOf(in.Makes),
 		PrepTime:     knownDuration(times.Prepare),
 		CookTime:     knownDuration(times.Cook),
 		TotalTime:    knownDuration(times.Total),
@@ -164,6 +164,18 @@ func (in Input) video() *videoData {
 		video.Clips = append(video.Clips, part)
 	}
 	return video
+}
+
+// yieldOf is what a recipe makes as data has it: "16 knots", "6–8 servings".
+func yieldOf(makes string) string {
+	word, rest, found := strings.Cut(strings.TrimSpace(makes), " ")
+	switch {
+	case found && strings.EqualFold(word, "makes"):
+		return strings.TrimSpace(rest)
+	case found && strings.EqualFold(word, "serves") && !strings.Contains(strings.TrimSpace(rest), " "):
+		return strings.TrimSpace(rest) + " servings"
+	}
+	return strings.TrimSpace(makes)
 }
 
 // basedOn is what inspired the recipe: its address, or a work by its name.

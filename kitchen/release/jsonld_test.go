@@ -233,3 +233,14 @@ func TestJSONLDLeavesOutWhatIsNotKnown(t *testing.T) {
 		t.Errorf("JSONLD (-want +got):\n%s", diff)
 	}
 }
+
+func TestJSONLDYield(t *testing.T) {
+	for makes, want := range map[string]any{
+		"makes 24 knots": "24 knots", "Makes 16": "16", "serves 6–8": "6–8 servings", "Serves 4 as a lunch": "Serves 4 as a lunch",
+		"2 jars": "2 jars", "": nil, " ": nil,
+	} {
+		if got := parse(t, release.Input{Makes: makes})["recipeYield"]; got != want {
+			t.Errorf("yield of %q is %v, want %v", makes, got, want)
+		}
+	}
+}

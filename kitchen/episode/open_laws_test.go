@@ -1,0 +1,101 @@
+package episode_test
+
+import (
+	"slices"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"benchproof/kitchen/episode"
+)
+
+// anyFacts are facts of any episode, possible or not.
+func anyFacts(t *rapid.T) episode.Facts {
+	few := func(name string) int { return rapid.IntRange(0, 3).Draw(t, name) }
+	is := func(name string) bool { return rapid.Bool().Draw(t, name) }
+	return episode.Facts{
+		Stage:            rapid.SampledFrom(episode.Stages).Draw(t, "stage"),
+		HasDish:          is("dish"),
+		HasReleaseDate:   is("date"),
+		TargetMinutes:    rapid.IntRange(0, 30).Draw(t, "target"),
+		HasRecipe:        is("recipe"),
+		UnreadLines:      few("unread"),
+		Questions:        few("questions"),
+		Proved:           few("proved"),
+		Nearly:           few("nearly"),
+		NotYet:           few("not yet"),
+		OtherTrials:      few("others"),
+		TriedAtScale:     is("scale"),
+		Batches:          few("batches"),
+		ShootBatches:     few("shoot batches"),
+		ToBuy:            few("to buy"),
+		Segments:         few("segments"),
+		WithoutNarration: few("silent"),
+		PlannedSeconds:   rapid.IntRange(0, 4000).Draw(t, "seconds"),
+		Shots:            few("shots"),
+		ToShoot:          few("to shoot"),
+		ToRetake:         few("to retake"),
+		HasCut:           is("cut"),
+		HasCaptions:      is("captions"),
+		HasTitle:         is("title"),
+		HasOpening:       is("opening"),
+		TitleOver:        few("title over"),
+		DescriptionOver:  few("description over"),
+		UnsureAllergens:  few("unsure"),
+		HasVideoURL:      is("video"),
+		ShareLinkLive:    is("link"),
+	}
+}
+
+// TestStillOpenLaws: sheets follow the week, nothing is said twice, and a
+// released episode is asked for nothing that can no longer be done.
+func TestStillOpenLaws(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := anyFacts(t)
+		seen := map[episode.Open]bool{}
+		last := 0
+		for _, open := range episode.StillOpen(f) {
+			at := slices.Index(episode.SheetNames, open.Sheet)
+			if at < last {
+				t.Fatalf("%q of sheet %q stands after a later sheet", open.Text, open.Sheet)
+			}
+			if seen[open] {
+				t.Fatalf("%q is said twice", open.Text)
+			}
+			if f.Stage == episode.Released && open.Sheet != "recipe" && open.Sheet != "release" {
+				t.Fatalf("a released episode is asked for %q", open.Text)
+			}
+			seen[open], last = true, at
+		}
+	})
+}
+
+// TestStillOpenShrinksAsWorkIsDone: doing one thing never opens more than it
+// closes, except that a recipe can then be tried.
+func TestStillOpenShrinksAsWorkIsDone(t *testing.T) {
+	work := map[string]func(*episode.Facts){
+		"name the dish":   func(f *episode.Facts) { f.HasDish = true },
+		"set the date":    func(f *episode.Facts) { f.HasReleaseDate = true },
+		"read the lines":  func(f *episode.Facts) { f.UnreadLines = 0 },
+		"answer":          func(f *episode.Facts) { f.Questions = 0 },
+		"buy":             func(f *episode.Facts) { f.ToBuy = 0 },
+		"shoot":           func(f *episode.Facts) { f.ToShoot, f.ToRetake = 0, 0 },
+		"caption the cut": func(f *episode.Facts) { f.HasCut, f.HasCaptions = true, true },
+		"title":           func(f *episode.Facts) { f.HasTitle = true },
+		"open":            func(f *episode.Facts) { f.HasOpening = true },
+		"shorten":         func(f *episode.Facts) { f.TitleOver, f.DescriptionOver = 0, 0 },
+		"settle":          func(f *episode.Facts) { f.UnsureAllergens = 0 },
+		"share":           func(f *episode.Facts) { f.ShareLinkLive = true },
+		"link the video":  func(f *episode.Facts) { f.HasVideoURL = true },
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		before := anyFacts(t)
+		for name, do := range work {
+			after := before
+			do(&after)
+			if more, had := len(episode.StillOpen(after)), len(episode.StillOpen(before)); more > had {
+				t.Fatalf("to %s opens %d things where %d were", name, more, had)
+			}
+		}
+	})
+}
