@@ -27,7 +27,7 @@ func Between(a, b Number) Range {
 func Of(n Number, u Unit) Amount { return Amount{One(n), u} }
 
 // IsSingle tells whether the two ends are the same.
-func (r Range) IsSingle() bool { return r.From.rat == r.To.rat || r.From.Equal(r.To) }
+func (r Range) IsSingle() bool { return r.From.Equal(r.To) }
 
 // IsZero tells whether both ends are 0: nothing stated.
 func (r Range) IsZero() bool { return r.From.IsZero() && r.To.IsZero() }

@@ -277,7 +277,7 @@ func (c *cursor) upper(from Number, scale string) (to Number, marked bool, toSca
 	if scale != "" && toScale != scale {
 		return to, false, "", false
 	}
-	if w := lower(strings.TrimSpace(c.rest())); !marked && c.timeFollows() || strings.HasPrefix(w, "%") {
+	if !marked && c.timeFollows() || c.byte(0) == '%' {
 		return to, false, "", false
 	}
 	return to, marked, toScale, true

@@ -2,6 +2,7 @@ package measure
 
 import (
 	"math/big"
+	"strconv"
 	"strings"
 )
 
@@ -17,20 +18,18 @@ var glyphs = map[[2]int64]string{
 // other number is a decimal of at most two places, "2.35", or two figures that
 // count below 0.1, "0.014": only then is the text not exact.
 func FormatNumber(n Number) string {
-	r := n.get()
-	if !r.Num().IsInt64() || !r.Denom().IsInt64() || r.IsInt() {
+	if n.rat != nil || n.den <= 1 {
 		return FormatDecimal(n, 2)
 	}
-	num, den := r.Num().Int64(), r.Denom().Int64()
-	sign := ""
+	num, den, sign := n.num, n.den, ""
 	if num < 0 {
 		sign, num = "−", -num
 	}
-	units, part := num/den, num%den
 	lead := ""
-	if units > 0 {
-		lead = Whole(units).String()
+	if num > den {
+		lead = strconv.FormatInt(num/den, 10)
 	}
+	part := num % den
 	if g, ok := glyphs[[2]int64{part, den}]; ok {
 		return sign + lead + g
 	}
@@ -38,7 +37,7 @@ func FormatNumber(n Number) string {
 		if lead != "" {
 			lead += noBreak
 		}
-		return sign + lead + Whole(part).String() + "⁄" + Whole(den).String()
+		return sign + lead + strconv.FormatInt(part, 10) + "⁄" + strconv.FormatInt(den, 10)
 	}
 	return FormatDecimal(n, 2)
 }
@@ -47,10 +46,10 @@ func FormatNumber(n Number) string {
 // without trailing zeros: "2.5". A number below 0.1 keeps two figures that
 // count, so that no amount becomes nothing.
 func FormatDecimal(n Number, places int) string {
-	r := n.get()
-	if r.IsInt() {
-		return minus(r.Num().String())
+	if n.IsWhole() {
+		return minus(n.String())
 	}
+	r := n.big()
 	text := r.FloatString(max(places, placesToCount(r)))
 	if strings.Contains(text, ".") {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
