@@ -13,7 +13,7 @@ func Divide(line string, prose bool) []string {
 	var pieces []string
 	for _, s := range Sentences(line) {
 		n := len(pieces)
-		if n > 0 && !(prose && Begins(s)) && !changes(pieces[n-1], s) {
+		if n > 0 && !(prose && (Begins(s) || IsVerb(firstWord(s)))) && !changes(pieces[n-1], s) {
 			pieces[n-1] += " " + s
 			continue
 		}
@@ -24,6 +24,11 @@ func Divide(line string, prose bool) []string {
 		all = append(all, divideThen(p)...)
 	}
 	return all
+}
+
+func firstWord(text string) string {
+	word, _, _ := strings.Cut(text, " ")
+	return word
 }
 
 // changes tells that both texts take time, at other stations or with and

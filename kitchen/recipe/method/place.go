@@ -127,7 +127,7 @@ func (t tokens) place(at int, r Reading) (station string, handsOn bool) {
 		}
 		return bench, true
 	}
-	station = stationOf(f, sentence, len(r.Heats) > 0)
+	station = stationOf(f, sentence, hasOvenHeat(r.Heats))
 	if station == bench && r.HasMinutes && r.Minutes.From.Cmp(measure.Whole(45)) >= 0 && !stirred(sentence) {
 		station = waits // nobody chops for an hour
 	}

@@ -166,8 +166,8 @@ func ordersOn(fields []string) bool {
 }
 
 func hasVerb(fields []string) bool {
-	for _, f := range fields {
-		if v, plain, ok := lookup(f); ok && plain && !v.noun {
+	for i, f := range fields {
+		if v, plain, ok := lookup(f); ok && plain && (!v.noun || i+1 < len(fields) && determiners[fields[i+1]]) {
 			return true
 		}
 	}

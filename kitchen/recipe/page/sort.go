@@ -14,6 +14,8 @@ func (s *sorter) place(i int) {
 	case !hasWords(r.Text), isStepLabel(r.Words) && s.at >= inIngredients, isMeasureSwitch(r.Words):
 		r.Role = Heading
 	case s.continues(i):
+	case s.isSure(r):
+		s.placeBySection(i)
 	case s.isTitle(i):
 		r.Role, s.titled, s.at = Title, true, inIntro
 		r.Words = untitle(r.Words)
@@ -27,6 +29,13 @@ func (s *sorter) place(i int) {
 	default:
 		s.placeBySection(i)
 	}
+}
+
+// isSure tells a row that its own mark puts in its place: a bullet under the
+// heading of the ingredients, a number under that of the method. Its words are
+// not looked at for headings, yields or credits.
+func (s *sorter) isSure(r *Row) bool {
+	return s.said && !strings.HasSuffix(r.Words, ":") && (s.at == inIngredients && r.bulleted && !r.marked || s.at == inMethod && r.Numbered)
 }
 
 func (s *sorter) placeBySection(i int) {
@@ -89,7 +98,7 @@ func (s *sorter) placeIngredient(i int) {
 	switch {
 	case s.heads(i):
 		return
-	case isInstruction(r), s.isRemark(i):
+	case !s.isSure(r) && (isInstruction(r) || s.isRemark(i)):
 		s.at, s.said, s.entered = inMethod, false, false
 		s.placeStep(i)
 		return

@@ -1,0 +1,276 @@
+package recipe
+
+import (
+	"strings"
+
+	"benchproof/kitchen/measure"
+)
+
+// written is an amount written for hands.
+type written struct {
+	text   string
+	off    float64
+	family family // of the measure that was written
+}
+
+// family tells measures that are the same people's.
+type family int
+
+const (
+	neutral  family = iota // counts; spoons, which everybody has
+	metric                 // g, ml
+	foreign                // cups, ounces, pints
+	imperial               // imperial fluid ounces and pints
+)
+
+// show writes the line's amount in a style.
+func (t *teller) show(style Style) written {
+	if style == AsWritten {
+		return t.showOwn()
+	}
+	if t.isPacked() {
+		if w, ok := t.showPacks(style); ok {
+			return w
+		}
+	}
+	amount := t.stated(style)
+	kind := amount.Unit.Kind()
+	switch {
+	case kind == measure.Length:
+		return t.showLength(amount, style)
+	case kind == measure.Mass:
+		return t.showMass(amount, style)
+	case kind == measure.Volume, amount.Unit == measure.Stick:
+		return t.showVolume(amount, style)
+	}
+	return t.showCount(amount)
+}
+
+// showOwn writes the amount in its own unit's family.
+func (t *teller) showOwn() written {
+	if t.isPacked() {
+		if w, ok := t.showPacks(AsWritten); ok {
+			return w
+		}
+	}
+	amount := t.sum(t.line.Amount)
+	if amount.Unit.Kind() == measure.Count {
+		return t.showCount(amount)
+	}
+	return t.hand(t.system, amount, familyOf(amount.Unit))
+}
+
+// sum adds the line's "plus" amounts to its own, where they can be added.
+func (t *teller) sum(own measure.Amount) measure.Amount {
+	for _, plus := range t.line.Plus {
+		if total, ok := own.Add(plus, t.system); ok {
+			own = total
+		}
+	}
+	return own
+}
+
+// stated picks, of the line's statements of its amount, the one that is in the
+// style's own measures: the cook's figure goes before a computed one.
+func (t *teller) stated(style Style) measure.Amount {
+	want := metric
+	if style != MetricStyle {
+		want = foreign
+	}
+	own := t.sum(t.line.Amount)
+	if len(t.line.Plus) > 0 || familyOf(own.Unit) == want || isCount(own.Unit) {
+		return own
+	}
+	for _, other := range t.line.Equals {
+		if familyOf(other.Unit) == want && isWeighed(other.Unit) && !(style == ImperialStyle && other.Unit == measure.Cup) {
+			return other
+		}
+	}
+	return own
+}
+
+// showCount writes pieces. Part of an egg has its weight beside it.
+func (t *teller) showCount(amount measure.Amount) written {
+	w := t.hand(t.system, amount, neutral)
+	if len(t.line.Plus) > 0 && amount.Range == t.line.Amount.Range {
+		for _, plus := range t.line.Plus {
+			if sum, ok := amount.Add(plus, t.system); !ok || sum.Unit == "" {
+				w.text += " + " + t.hand(t.system, plus, neutral).text
+			}
+		}
+	}
+	return w
+}
+
+func (t *teller) showLength(amount measure.Amount, style Style) written {
+	to := measure.Centimetre
+	if style != MetricStyle {
+		to = measure.Inch
+	}
+	if (amount.Unit == measure.Inch) == (to == measure.Inch) {
+		return t.hand(t.system, amount, familyOf(amount.Unit))
+	}
+	return t.converted(amount, to, t.system)
+}
+
+// showMass writes a mass: in grams for metric; for US in cups and spoons where
+// cooks measure the food so, else in ounces.
+func (t *teller) showMass(amount measure.Amount, style Style) written {
+	own := familyOf(amount.Unit)
+	switch {
+	case style == MetricStyle && own == metric, style == ImperialStyle && own == foreign:
+		return t.hand(t.system, amount, own)
+	case style == MetricStyle:
+		return t.converted(amount, measure.Gram, measure.Metric)
+	case style == USStyle && t.inCups():
+		grams, err := measure.Convert(amount, measure.Gram, t.system, t.system)
+		if err != nil {
+			break
+		}
+		if ml, ok := t.food.Millilitres(grams.Range, t.line.form()); ok {
+			t.assume(measure.US.Describe(measure.Cup))
+			t.source = t.weightSource()
+			return fromShown(measure.Hand{System: measure.US}.InVolume(ml), foreign)
+		}
+	}
+	if own == foreign {
+		return t.hand(t.system, amount, own)
+	}
+	return t.converted(amount, measure.Ounce, measure.US)
+}
+
+// showVolume writes a volume. Spoons stay spoons but of butter; cups of what
+// cooks weigh become grams in metric, ounces in imperial measures.
+func (t *teller) showVolume(amount measure.Amount, style Style) written {
+	switch style {
+	case USStyle:
+		return t.showUS(amount)
+	case MetricStyle, ImperialStyle:
+		if spoon[amount.Unit] && !t.isButter() {
+			break
+		}
+		if familyOf(amount.Unit) == metric && style == MetricStyle {
+			break
+		}
+		if !t.isLiquid() && t.food != nil {
+			if w, ok := t.weighedAs(amount, style); ok {
+				return w
+			}
+		}
+		if amount.Unit == measure.Stick {
+			break
+		}
+		return t.poured(amount, style)
+	}
+	return t.hand(t.system, amount, familyOf(amount.Unit))
+}
+
+// showUS writes a volume in US cups and spoons.
+func (t *teller) showUS(amount measure.Amount) written {
+	if amount.Unit == measure.Stick || t.system == measure.US && familyOf(amount.Unit) != metric {
+		return t.hand(measure.US, amount, familyOf(amount.Unit))
+	}
+	ml, err := measure.Convert(amount, measure.Millilitre, t.system, t.system)
+	if err != nil || informal(amount.Unit) {
+		return t.hand(t.system, amount, familyOf(amount.Unit))
+	}
+	t.assume(t.system.Describe(amount.Unit))
+	return fromShown(measure.Hand{System: measure.US}.InVolume(ml.Range), foreign)
+}
+
+// poured writes a volume in millilitres or imperial fluid ounces.
+func (t *teller) poured(amount measure.Amount, style Style) written {
+	ml, err := measure.Convert(amount, measure.Millilitre, t.system, t.system)
+	if err != nil {
+		return t.hand(t.system, amount, familyOf(amount.Unit))
+	}
+	t.assume(t.system.Describe(amount.Unit))
+	if style == MetricStyle {
+		return t.hand(measure.Metric, ml, metric)
+	}
+	return fromShown(measure.Hand{System: measure.Imperial}.InVolume(ml.Range), imperial)
+}
+
+// weighedAs writes a volume, or a stick, by the food's weight.
+func (t *teller) weighedAs(amount measure.Amount, style Style) (written, bool) {
+	weighed, err := t.food.Grams(amount, t.line.form(), t.system)
+	if err != nil {
+		return written{}, false
+	}
+	t.assume(weighed.Assumed)
+	t.source = weighed.Source
+	if style == ImperialStyle {
+		return fromShown(measure.Hand{System: measure.Imperial}.InMass(weighed.Grams), foreign), true
+	}
+	return fromShown(measure.Hand{System: measure.Metric}.InMass(weighed.Grams), metric), true
+}
+
+// other writes the amount in the other people's measures, "" if that says
+// nothing new.
+func (t *teller) other(style Style, shown written) string {
+	if text := t.beaten(); text != "" {
+		return text
+	}
+	quiet := *t
+	quiet.packed = false
+	to := USStyle
+	if shown.family == foreign || shown.family == imperial || style == USStyle || style == ImperialStyle {
+		to = MetricStyle
+	}
+	if isCount(t.line.Amount.Unit) && t.line.Amount.Unit != measure.Stick && !t.isPacked() {
+		return ""
+	}
+	w := quiet.show(to)
+	if w.text == shown.text || w.family == shown.family {
+		return ""
+	}
+	return w.text
+}
+
+// beaten says what part of an egg weighs: "75 g beaten" for 1½ large eggs.
+func (t *teller) beaten() string {
+	l := t.line
+	if t.food == nil || !strings.HasPrefix(t.food.ID, "egg") || l.Amount.Unit != measure.Each || l.Amount.From.IsWhole() && l.Amount.To.IsWhole() {
+		return ""
+	}
+	weighed, err := t.food.Grams(l.Amount, l.form(), t.system)
+	if err != nil {
+		return ""
+	}
+	t.assume(weighed.Assumed)
+	t.source = weighed.Source
+	return measure.Hand{System: measure.Metric}.InMass(weighed.Grams).Text + " beaten"
+}
+
+func (t *teller) hand(s measure.System, a measure.Amount, f family) written {
+	if f == neutral && a.Unit.Kind() == measure.Volume || f == foreign && a.Unit.Kind() == measure.Volume {
+		t.assume(t.system.Describe(a.Unit))
+	}
+	return fromShown(measure.Hand{System: s}.Write(a), f)
+}
+
+// converted writes the amount in another unit of its kind.
+func (t *teller) converted(a measure.Amount, to measure.Unit, s measure.System) written {
+	c, err := measure.Convert(a, to, t.system, s)
+	if err != nil {
+		return t.hand(t.system, a, familyOf(a.Unit))
+	}
+	return fromShown(measure.Hand{System: s}.Write(c), familyOf(to))
+}
+
+func fromShown(s measure.Shown, f family) written {
+	return written{text: s.Text, off: s.ErrorPercent.Float(), family: f}
+}
+
+func (t *teller) assume(text string) {
+	if text != "" && t.assumed == "" {
+		t.assumed = text
+	}
+}
+
+func (t *teller) weightSource() string {
+	if w, err := t.food.Grams(measure.Of(measure.Whole(1), measure.Cup), t.line.form(), measure.US); err == nil {
+		return w.Source
+	}
+	return ""
+}
