@@ -76,67 +76,175 @@ func shown(s shop.Sheet) []string {
 	return lines
 }
 
+// made is a list for some makes of one recipe.
+func made(makes string, lines ...recipe.Line) []string {
+	return shown(shop.List([]shop.Need{need("shoot", makes, one("Buns", lines...))}, larder()))
+}
+
+func inUS(l *recipe.Line) { l.System = measure.US }
+
+func toTaste(l *recipe.Line) { l.ToTaste = true }
+
+func sifted(l *recipe.Line) { l.Form = "sifted" }
+
+// tins says that the line's amount is so many tins of 400 g.
+func tins(n int64) func(*recipe.Line) {
+	return func(l *recipe.Line) {
+		l.Packs = recipe.Packs{Count: measure.One(whole(n)), Size: measure.Of(whole(400), measure.Gram), Unit: measure.Tin}
+	}
+}
+
 func TestListSumsEachFood(t *testing.T) {
 	flour := func(n string, u measure.Unit) recipe.Line { return line("plain-flour", "plain flour", n, u) }
+	onion := func(n string, u measure.Unit) recipe.Line { return line("onion", "onion", n, u) }
+	thyme := func(n string, u measure.Unit) recipe.Line { return line("thyme", "thyme", n, u) }
+	salt := func(n string, u measure.Unit) recipe.Line { return line("salt", "salt", n, u) }
+	tomatoes := func(n string, u measure.Unit) recipe.Line { return line("tomatoes", "tomatoes", n, u) }
 	tests := []struct {
 		name  string
-		needs []shop.Need
+		makes string
+		lines []recipe.Line
 		want  []string
 	}{
-		{"nothing", nil, nil},
-		{"no makes, nothing needed", []shop.Need{need("shoot", "0", one("Buns", flour("200", measure.Gram))), need("spare", "-1", one("Buns", flour("200", measure.Gram)))}, nil},
-		{"makes times amount", []shop.Need{need("shoot", "3", one("Buns", flour("320", measure.Gram)))}, []string{"Flours and grains: 960 g | plain flour"}},
-		{"half a make", []shop.Need{need("spare", "1/2", one("Buns", flour("320", measure.Gram)))}, []string{"Flours and grains: 160 g | plain flour"}},
-		// SR26 20081: 125 g a cup, so 200 + 2 × 125 = 450 g.
-		{"grams and cups sum in grams", []shop.Need{need("shoot", "1", one("Buns", flour("200", measure.Gram), with(flour("2", measure.Cup), func(l *recipe.Line) { l.System = measure.US })))},
-			[]string{"Flours and grains: 450 g | plain flour"}},
-		{"sifted cups by their own weight", []shop.Need{need("shoot", "1", one("Buns", with(flour("2", measure.Cup), func(l *recipe.Line) { l.System, l.Form = measure.US, "sifted" })))},
-			[]string{"Flours and grains: 230 g | plain flour | 475 mL"}},
-		{"kilograms", []shop.Need{need("shoot", "7", one("Buns", flour("333", measure.Gram)))}, []string{"Flours and grains: 2.35 kg | plain flour"}},
-		{"of a range the larger end", []shop.Need{need("shoot", "2", one("Buns", with(flour("100", measure.Gram), func(l *recipe.Line) { l.Amount.To = whole(120) })))},
-			[]string{"Flours and grains: 240 g | plain flour"}},
-		{"an amount plus another", []shop.Need{need("shoot", "1", one("Buns", with(flour("200", measure.Gram), func(l *recipe.Line) { l.Plus = []measure.Amount{measure.Of(whole(2), measure.Tablespoon)} })))},
-			[]string{"Flours and grains: 220 g | plain flour"}}, // 200 + 30 mL of flour at 125 g / 236.588 mL = 215.85
-		{"milk is sold by volume", []shop.Need{need("shoot", "1", one("Buns", line("milk", "milk", "270", measure.Gram)))},
-			[]string{"Dairy and eggs: 265 mL | whole milk | 270 g"}}, // 270 ÷ 244 × 236.588 = 261.8
-		{"sticks are weighed", []shop.Need{need("shoot", "1", one("Buns", line("butter", "butter", "3/2", measure.Stick)))},
-			[]string{"Dairy and eggs: 170 g | unsalted butter"}}, // 1½ × 113 = 169.5
-		{"few spoons stay spoons", []shop.Need{need("shoot", "3", one("Buns", line("caraway", "caraway seeds", "1/2", measure.Teaspoon)))},
-			[]string{"Spices and dried herbs: 1½ tsp | caraway seeds | 4 g"}},
-		{"many spoons are weighed", []shop.Need{need("shoot", "2", one("Buns", line("honey", "honey", "2", measure.Tablespoon)))},
-			[]string{"Sugars and syrups: 90 g | honey | 4 tbsp"}}, // 60 mL × 339 ÷ 236.588 = 85.97
-		{"pieces, with their weight", []shop.Need{need("shoot", "2", one("Stew", line("onion", "onion", "3/2", measure.Each)))},
-			[]string{"Fruit and vegetables: 3 | onions | about 330 g"}},
-		{"pieces and grams", []shop.Need{need("shoot", "1", one("Stew", line("onion", "onion", "2", measure.Each), line("onion", "onion", "150", measure.Gram)))},
-			[]string{"Fruit and vegetables: 370 g | onions | about 4"}},
-		{"what cannot be summed stays apart", []shop.Need{need("shoot", "1", one("Stew", line("thyme", "thyme", "2", measure.Sprig), line("thyme", "thyme", "5", measure.Gram)))},
-			[]string{"Fresh herbs: 5 g + 2 sprigs | thyme"}},
-		{"counted units stay apart", []shop.Need{need("shoot", "1", one("Stew", line("thyme", "thyme", "2", measure.Sprig), line("thyme", "thyme", "1/2", measure.Bunch)))},
-			[]string{"Fresh herbs: 2 sprigs + 1 bunch | thyme"}},
-		{"tins", []shop.Need{need("shoot", "2", one("Stew", with(line("tomatoes", "chopped tomatoes", "800", measure.Gram), func(l *recipe.Line) {
-			l.Packs = recipe.Packs{Count: measure.One(whole(2)), Size: measure.Of(whole(400), measure.Gram), Unit: measure.Tin}
-		})))}, []string{"Tins and jars: 4 × 400 g tins | tinned tomatoes | 1.6 kg"}},
-		{"tins and loose", []shop.Need{need("shoot", "1", one("Stew", line("tomatoes", "tomatoes", "100", measure.Gram), with(line("tomatoes", "tomatoes", "400", measure.Gram), func(l *recipe.Line) {
-			l.Packs = recipe.Packs{Count: measure.One(whole(1)), Size: measure.Of(whole(400), measure.Gram), Unit: measure.Tin}
-		})))}, []string{"Tins and jars: 500 g | tinned tomatoes"}},
-		{"to taste has no amount", []shop.Need{need("shoot", "1", one("Stew", with(line("salt", "salt", "", measure.Each), func(l *recipe.Line) { l.ToTaste = true })))},
-			[]string{"Spices and dried herbs:  | fine salt"}},
-		{"an amount and more to taste", []shop.Need{need("shoot", "1", one("Stew", line("salt", "salt", "1", measure.Teaspoon), line("salt", "salt", "", measure.Each)))},
-			[]string{"Spices and dried herbs: 1 tsp | fine salt | 7 g, and more to taste"}}, // 5 mL × 6 g ÷ 4.929 mL = 6.09 g
-		{"unknown foods as written, under Other", []shop.Need{need("shoot", "2", one("Stew", line("", "Gran’s  stock powder", "10", measure.Gram), line("", "gran’s stock powder", "1", measure.Teaspoon)))},
-			[]string{"Other: 20 g + 2 tsp | Gran’s stock powder"}},
-		{"an aisle nobody walks is Other", []shop.Need{need("shoot", "1", one("Stew", line("lost", "lost food", "1", measure.Gram)))}, []string{"Other: 1 g | lost food"}},
-		{"an id the larder has no more", []shop.Need{need("shoot", "1", one("Stew", line("gone", "gone food", "1", measure.Gram)))}, []string{"Other: 1 g | gone food"}},
-		{"water comes from the tap", []shop.Need{need("shoot", "1", one("Stew", line("water", "cold water", "300", measure.Millilitre)))}, nil},
-		{"aisles in walking order, foods by name", []shop.Need{need("shoot", "1", one("Buns", line("salt", "salt", "9", measure.Gram), line("milk", "milk", "20", measure.Millilitre), line("butter", "butter", "20", measure.Gram), line("onion", "onion", "1", measure.Each)))},
-			[]string{"Fruit and vegetables: 1 | onion | about 110 g", "Dairy and eggs: 20 g | unsalted butter", "Dairy and eggs: 20 mL | whole milk", "Spices and dried herbs: 9 g | fine salt"}},
+		{"no makes, nothing needed", "0", []recipe.Line{flour("200", measure.Gram)}, nil},
+		{"fewer than none", "-1", []recipe.Line{flour("200", measure.Gram)}, nil},
+		{
+			"makes times amount", "3",
+			[]recipe.Line{flour("320", measure.Gram)},
+			[]string{"Flours and grains: 960 g | plain flour"},
+		},
+		{
+			"half a make", "1/2",
+			[]recipe.Line{flour("320", measure.Gram)},
+			[]string{"Flours and grains: 160 g | plain flour"},
+		},
+		{
+			"grams and cups sum in grams", "1", // SR26 20081: 125 g a cup
+			[]recipe.Line{flour("200", measure.Gram), with(flour("2", measure.Cup), inUS)},
+			[]string{"Flours and grains: 450 g | plain flour"},
+		},
+		{
+			"sifted cups by their own weight", "1",
+			[]recipe.Line{with(with(flour("2", measure.Cup), inUS), sifted)},
+			[]string{"Flours and grains: 230 g | plain flour | 475 mL"},
+		},
+		{
+			"kilograms", "7",
+			[]recipe.Line{flour("333", measure.Gram)},
+			[]string{"Flours and grains: 2.35 kg | plain flour"},
+		},
+		{
+			"of a range the larger end", "2",
+			[]recipe.Line{with(flour("100", measure.Gram), func(l *recipe.Line) { l.Amount.To = whole(120) })},
+			[]string{"Flours and grains: 240 g | plain flour"},
+		},
+		{
+			"an amount plus another", "1", // 200 g + 30 mL at 125 g in 236.588 mL = 215.85 g
+			[]recipe.Line{with(flour("200", measure.Gram), func(l *recipe.Line) {
+				l.Plus = []measure.Amount{measure.Of(whole(2), measure.Tablespoon)}
+			})},
+			[]string{"Flours and grains: 220 g | plain flour"},
+		},
+		{
+			"milk is sold by volume", "1", // 270 ÷ 244 × 236.588 = 261.8 mL
+			[]recipe.Line{line("milk", "milk", "270", measure.Gram)},
+			[]string{"Dairy and eggs: 265 mL | whole milk | 270 g"},
+		},
+		{
+			"sticks are weighed", "1", // 1½ × 113 = 169.5 g
+			[]recipe.Line{line("butter", "butter", "3/2", measure.Stick)},
+			[]string{"Dairy and eggs: 170 g | unsalted butter"},
+		},
+		{
+			"few spoons stay spoons", "3",
+			[]recipe.Line{line("caraway", "caraway seeds", "1/2", measure.Teaspoon)},
+			[]string{"Spices and dried herbs: 1½ tsp | caraway seeds | 4 g"},
+		},
+		{
+			"many spoons are weighed", "2", // 60 mL × 339 ÷ 236.588 = 85.97 g
+			[]recipe.Line{line("honey", "honey", "2", measure.Tablespoon)},
+			[]string{"Sugars and syrups: 90 g | honey | 4 tbsp"},
+		},
+		{
+			"pieces, with their weight", "2",
+			[]recipe.Line{onion("3/2", measure.Each)},
+			[]string{"Fruit and vegetables: 3 | onions | about 330 g"},
+		},
+		{
+			"pieces and grams", "1",
+			[]recipe.Line{onion("2", measure.Each), onion("150", measure.Gram)},
+			[]string{"Fruit and vegetables: 370 g | onions | about 4"},
+		},
+		{
+			"what cannot be summed stays apart", "1",
+			[]recipe.Line{thyme("2", measure.Sprig), thyme("5", measure.Gram)},
+			[]string{"Fresh herbs: 5 g + 2 sprigs | thyme"},
+		},
+		{
+			"counted units stay apart", "1",
+			[]recipe.Line{thyme("2", measure.Sprig), thyme("1/2", measure.Bunch)},
+			[]string{"Fresh herbs: 2 sprigs + 1 bunch | thyme"},
+		},
+		{
+			"tins", "2",
+			[]recipe.Line{with(tomatoes("800", measure.Gram), tins(2))},
+			[]string{"Tins and jars: 4 × 400 g tins | tinned tomatoes | 1.6 kg"},
+		},
+		{
+			"tins and loose", "1",
+			[]recipe.Line{tomatoes("100", measure.Gram), with(tomatoes("400", measure.Gram), tins(1))},
+			[]string{"Tins and jars: 500 g | tinned tomatoes"},
+		},
+		{
+			"to taste has no amount", "1",
+			[]recipe.Line{with(salt("", measure.Each), toTaste)},
+			[]string{"Spices and dried herbs:  | fine salt"},
+		},
+		{
+			"an amount and more to taste", "1", // 5 mL × 6 g ÷ 4.929 mL = 6.09 g
+			[]recipe.Line{salt("1", measure.Teaspoon), salt("", measure.Each)},
+			[]string{"Spices and dried herbs: 1 tsp | fine salt | 7 g, and more to taste"},
+		},
+		{
+			"unknown foods as written, under Other", "2",
+			[]recipe.Line{line("", "Gran’s  stock powder", "10", measure.Gram), line("", "gran’s stock powder", "1", measure.Teaspoon)},
+			[]string{"Other: 20 g + 2 tsp | Gran’s stock powder"},
+		},
+		{
+			"an aisle nobody walks is Other", "1",
+			[]recipe.Line{line("lost", "lost food", "1", measure.Gram)},
+			[]string{"Other: 1 g | lost food"},
+		},
+		{
+			"an id the larder has no more", "1",
+			[]recipe.Line{line("gone", "gone food", "1", measure.Gram)},
+			[]string{"Other: 1 g | gone food"},
+		},
+		{
+			"water comes from the tap", "1",
+			[]recipe.Line{line("water", "cold water", "300", measure.Millilitre)},
+			nil,
+		},
+		{
+			"aisles in walking order, foods by name", "1",
+			[]recipe.Line{salt("9", measure.Gram), line("milk", "milk", "20", measure.Millilitre), line("butter", "butter", "20", measure.Gram), onion("1", measure.Each)},
+			[]string{
+				"Fruit and vegetables: 1 | onion | about 110 g",
+				"Dairy and eggs: 20 g | unsalted butter",
+				"Dairy and eggs: 20 mL | whole milk",
+				"Spices and dried herbs: 9 g | fine salt",
+			},
+		},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			if diff := cmp.Diff(test.want, shown(shop.List(test.needs, larder()))); diff != "" {
+			if diff := cmp.Diff(test.want, made(test.makes, test.lines...)); diff != "" {
 				t.Errorf("List (-want +got):\n%s", diff)
 			}
 		})
+	}
+	if got := shop.List(nil, larder()); got.Items() != 0 || got.Questions != nil {
+		t.Errorf("a list for nothing has %d items", got.Items())
 	}
 }
 
@@ -164,7 +272,7 @@ func TestListBuysEggs(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			got := shown(shop.List([]shop.Need{need("shoot", "1", one("Custard", test.lines...))}, larder()))
+			got := made("1", test.lines...)
 			if diff := cmp.Diff([]string{"Dairy and eggs: " + test.want}, got); diff != "" {
 				t.Errorf("List (-want +got):\n%s", diff)
 			}
