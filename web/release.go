@@ -17,20 +17,21 @@ func releaseFields() []views.Field {
 		{Name: "credits", Label: "Credits", Kind: views.FieldArea, Hint: "One a line. Who inspired the episode, and what the recipe credits, stand there already."},
 		{Name: "disclosure", Label: "Disclosure", Kind: views.FieldArea, Hint: "For this episode, beside the show's own. Free goods, money and family ties must be said clearly, in the video too."},
 		{Name: "video", Label: "Video's address", Kind: views.FieldURL},
+		{Name: "page", Label: "Recipe page", Kind: views.FieldURL, Hint: "The viewers' address that the description gives. A new share link fills it in."},
 	}
 }
 
 func releaseValues(v episode.Release) values {
 	return values{
 		"title": v.Title, "opening": v.Opening, "equipment": v.Equipment,
-		"credits": v.Credits, "disclosure": v.Disclosure, "video": v.VideoURL,
+		"credits": v.Credits, "disclosure": v.Disclosure, "video": v.VideoURL, "page": v.PageURL,
 	}
 }
 
 func readRelease(f *typed, v *episode.Release) {
 	v.Title, v.Opening = f.text("title"), f.text("opening")
 	v.Equipment, v.Credits = f.text("equipment"), f.text("credits")
-	v.Disclosure, v.VideoURL = f.text("disclosure"), f.address("video")
+	v.Disclosure, v.VideoURL, v.PageURL = f.text("disclosure"), f.address("video"), f.address("page")
 }
 
 // releaseForms are the two forms of the Release sheet; an empty one is drawn

@@ -37,9 +37,9 @@ func wantedScale(typedValues url.Values, r recipe.Recipe, kept measure.Number) w
 		}
 		want.by, want.asked = by, true
 	case want.factor != "":
-		by, err := parseAmount(want.factor)
-		if err != nil || by.Sign() <= 0 || by.Cmp(largestFactor) > 0 {
-			want.factorError = "“" + want.factor + "” is not a factor such as 2, 1½ or 0.75."
+		by, err := recipe.ReadFactor(want.factor)
+		if err != nil {
+			want.factorError = fault.Say(err)
 			return want
 		}
 		want.by, want.asked = by, true

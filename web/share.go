@@ -9,6 +9,7 @@ import (
 	"fmt"
 	"net/http"
 	"strconv"
+	"strings"
 
 	"github.com/go-chi/chi/v5"
 
@@ -35,8 +36,47 @@ func (s *Server) addShare(w http.ResponseWriter, r *http.Request) error {
 	if _, err := s.store.AddShareLink(r.Context(), d.episode.ID, token); err != nil {
 		return err
 	}
-	s.sessions.Put(r.Context(), sessionShare, s.config.PublicURL+"/s/"+token)
+	address := s.config.PublicURL + "/s/" + token
+	if err := s.noteShare(r.Context(), d.episode.ID, address); err != nil {
+		return err
+	}
+	s.sessions.Put(r.Context(), sessionShare, address)
 	return seeOther(w, r, d.path(views.SheetRelease)+"#shares")
+}
+
+// noteShare lets the description give the new address, unless it gives one
+// that still opens.
+func (s *Server) noteShare(ctx context.Context, episodeID int64, address string) error {
+	saved, err := s.store.Release(ctx, episodeID)
+	if err != nil {
+		return err
+	}
+	if saved.PageURL != "" && !s.isDeadShare(ctx, saved.PageURL) {
+		return nil
+	}
+	saved.PageURL = address
+	return s.store.SaveRelease(ctx, saved)
+}
+
+// isDeadShare tells whether an address is one of our share links that was
+// withdrawn.
+func (s *Server) isDeadShare(ctx context.Context, address string) bool {
+	token, ours := strings.CutPrefix(address, s.config.PublicURL+"/s/")
+	if !ours {
+		return false
+	}
+	_, err := s.store.ShareLink(ctx, token)
+	return fault.KindOf(err) == fault.NotFound && err != nil
+}
+
+// dropDeadShare takes a withdrawn address out of the description.
+func (s *Server) dropDeadShare(ctx context.Context, episodeID int64) error {
+	saved, err := s.store.Release(ctx, episodeID)
+	if err != nil || saved.PageURL == "" || !s.isDeadShare(ctx, saved.PageURL) {
+		return err
+	}
+	saved.PageURL = ""
+	return s.store.SaveRelease(ctx, saved)
 }
 
 func (s *Server) revokeShare(w http.ResponseWriter, r *http.Request) error {
@@ -55,6 +95,9 @@ func (s *Server) revokeShare(w http.ResponseWriter, r *http.Request) error {
 	for _, link := range links {
 		if link.ID == id {
 			if err := s.store.RevokeShareLink(r.Context(), id); err != nil {
+				return err
+			}
+			if err := s.dropDeadShare(r.Context(), d.episode.ID); err != nil {
 				return err
 			}
 			s.flash(r, "The link is withdrawn: whoever opens it is told so.", "")

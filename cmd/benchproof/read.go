@@ -20,9 +20,9 @@ func (c *readCommand) Run(std streams) error {
 		return err
 	}
 	if c.JSON {
-		return printJSON(std.out, reading)
+		return printJSON(std.out, reading.Document())
 	}
-	fmt.Fprint(std.out, recipe.Understood(reading))
+	fmt.Fprint(std.out, understoodText(reading))
 	return nil
 }
 

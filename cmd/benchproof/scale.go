@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 )
@@ -37,9 +38,9 @@ func (c *scaleCommand) Run(std streams) error {
 	}
 	scaled := recipe.Scale(reading, by, writer)
 	if c.JSON {
-		return printJSON(std.out, scaled)
+		return printJSON(std.out, scaled.Document())
 	}
-	fmt.Fprint(std.out, recipe.ScaledText(scaled))
+	fmt.Fprint(std.out, scaledText(scaled))
 	return nil
 }
 
@@ -47,7 +48,8 @@ func (c *scaleCommand) Run(std streams) error {
 func (c *scaleCommand) factor(r recipe.Recipe, w recipe.Writer) (measure.Number, error) {
 	switch {
 	case c.By != "":
-		return positiveFlag("--by", c.By)
+		by, err := recipe.ReadFactor(c.By)
+		return by, flagError("--by", err)
 	case c.Pieces != "":
 		pieces, err := positiveFlag("--pieces", c.Pieces)
 		if err != nil {
@@ -59,13 +61,14 @@ func (c *scaleCommand) factor(r recipe.Recipe, w recipe.Writer) (measure.Number,
 		if !ok || strings.TrimSpace(rest) != "" || weight.Amount.Unit.Kind() != measure.Mass {
 			return measure.Number{}, usageError{fmt.Errorf("--piece-weight: %q is not a weight such as 80g", c.PieceWeight)}
 		}
-		return recipe.FactorForPieceWeight(r, weight.Amount, w)
+		return recipe.FactorForPieceWeight(r, "", measure.Number{}, weight.Amount, w)
 	case c.Tin != "":
 		from, to, ok := strings.Cut(c.Tin, ",")
 		if !ok {
 			return measure.Number{}, usageError{fmt.Errorf("--tin: %q is not FROM,TO such as “20 cm round,23 cm round”", c.Tin)}
 		}
-		return recipe.FactorForTins(from, to)
+		tins, err := recipe.FactorForTins(from, to)
+		return tins.Factor, flagError("--tin", err)
 	case c.Have != "":
 		return recipe.FactorForHave(r, c.Have, w)
 	}
@@ -79,4 +82,12 @@ func positiveFlag(flag, value string) (measure.Number, error) {
 		return measure.Number{}, usageError{fmt.Errorf("%s: %q is not a number above 0 such as 2, 3/2 or 1.5", flag, value)}
 	}
 	return n, nil
+}
+
+// flagError says which flag a refused value belongs to; nil stays nil.
+func flagError(flag string, err error) error {
+	if err == nil {
+		return nil
+	}
+	return usageError{fmt.Errorf("%s: %s", flag, fault.Say(err))}
 }
