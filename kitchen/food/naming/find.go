@@ -39,7 +39,7 @@ func (x *Names) Find(written string) Found {
 	if id, ok := x.learned.ids[stemKey(p.all)]; ok {
 		return Found{ID: id, How: Learned}
 	}
-	for len(p.asides) > 0 && x.modifiersOnly(p.main) { // "boneless, skinless thighs"
+	for len(p.asides) > 0 && len(p.main) < mostWords && x.modifiersOnly(p.main) { // "boneless, skinless thighs"
 		p.main, p.asides = append(append([]token(nil), p.main...), p.asides[0]...), p.asides[1:]
 	}
 	if m, ok := x.findInverted(p); ok {

@@ -65,7 +65,7 @@ func buildModifiers(lists []modifierList) map[string]wordClass {
 }
 
 // formNames gives the form a word stands for where they differ.
-var formNames = map[string]string{"halved": "halves", "cubed": "diced", "powdered": "ground", "julienned": "sliced"}
+var formNames = map[string]string{"halved": "halves", "cubed": "diced", "powdered": "ground", "julienned": "sliced", "mince": "minced"}
 
 // formOf gives the weight form of a form or size word, by its folded word.
 func formOf(t token) string {

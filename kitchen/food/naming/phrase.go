@@ -10,13 +10,18 @@ type phrase struct {
 	asides [][]token
 }
 
-// mostWords bounds the words of a name that are read; a longer text is no name.
-const mostWords = 24
+// A name is read up to mostWords words before the first comma and mostBytes in
+// all; a longer text is no name.
+const (
+	mostWords = 24
+	mostBytes = 1000
+)
 
 // parsePhrase cuts a written name at brackets, commas, semicolons, colons and
 // spaced dashes. If nothing stands before the first of them, the first part
 // that has words is the name.
 func parsePhrase(written string) phrase {
+	written = written[:min(len(written), mostBytes)]
 	if !strings.ContainsAny(written, "([{,;:–—") && !strings.Contains(written, " - ") {
 		return newPhrase(tokens(written), nil)
 	}

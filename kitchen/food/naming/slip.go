@@ -43,12 +43,19 @@ func dropped(word string) []string {
 	return forms
 }
 
+// strangers are words that look like a slip of a food's name and are none: most
+// are foods of their own that a larder may not have.
+var strangers = wordSet(`perch brain okara mungo butterfat butterbur sablefish plate cross mouse mousse shake basis specy multi
+	buttery salty salut scalloped crocker franc kashi muller pasty tart tarts crepe grill stock broth clove pastry custard
+	ramp burdock sprat sprats dab dory cusk shad smelt brisling tench roach chub bream crema pearl berry
+	candy sweet sauce spread chip crisp roast sorbet sherbet trifle stew curd kernel gravy batter better bitter matter`)
+
 // near gives the stems nearest to an unknown word, within the slips its length
 // allows; none if the first letter differs, which is hardly ever a slip.
 func (x *index) near(word string) []string {
 	most := 0
 	switch {
-	case len(word) >= noWordFrom:
+	case len(word) >= noWordFrom, strangers[word]:
 		return nil
 	case len(word) >= twoSlipsFrom:
 		most = 2
