@@ -33,7 +33,7 @@ type PitchRow struct {
 	Dish         string
 	From         string // "Mirel, in a letter"
 	Note         string
-	Episode      Link   // what it became; zero if nothing yet
+	Episode      Link   // "became Ep 32"; zero if it became nothing yet
 	MakeAction   string // makes it an episode; "" if it is one
 	EditPath     string
 	DeleteAction string

@@ -3,6 +3,8 @@ package views
 import (
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"github.com/a-h/templ"
 )
@@ -13,6 +15,27 @@ type Gutter struct {
 	Small string // beneath, smaller
 	Mark  MarkKind
 }
+
+// counts tells whether there are digits in the gutter, to be set under each
+// other.
+func (g Gutter) counts() bool { return strings.ContainsFunc(g.Text, unicode.IsNumber) }
+
+// wide is how many characters fit a phone's gutter on one line.
+const wide = 9
+
+// parted parts a long measure between its number and its unit, so that it
+// breaks there and not within: "3–4½", "stalks". unit is "" where the measure
+// is short or is more than one number and its unit.
+func (g Gutter) parted() (number, unit string) {
+	at := strings.LastIndex(g.Text, noBreak)
+	if at < 0 || utf8.RuneCountInString(g.Text) <= wide || strings.ContainsFunc(g.Text[:at], unicode.IsLetter) {
+		return "", ""
+	}
+	return g.Text[:at], g.Text[at+len(noBreak):]
+}
+
+// noBreak is the space that keeps a number with its unit.
+const noBreak = "\u00a0"
 
 // sign is what a mark draws before its words.
 func (k MarkKind) sign() string {

@@ -87,7 +87,7 @@ type LineRow struct {
 // StepRow is one instruction against the rule.
 type StepRow struct {
 	Minutes  string // "9–11 min"; "" if not said
-	Station  string // "mixer", "oven, unattended"
+	Station  string // "mixer"; "oven, unattended"; "waits"
 	Words    []Run  // the instruction, its temperatures marked
 	Cue      string // "until it springs back slowly", if it is not in Words
 	Small    string

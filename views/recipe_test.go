@@ -1,6 +1,7 @@
 package views_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -30,7 +31,7 @@ func TestLineRow(t *testing.T) {
 			if got := words(gutter); got != tt.gutter {
 				t.Errorf("gutter %q, want %q", got, tt.gutter)
 			}
-			if got := attr(gutter, "class"); got != tt.colour {
+			if got := strings.TrimSuffix(attr(gutter, "class"), " figures-in"); got != tt.colour {
 				t.Errorf("gutter's class %q, want %q", got, tt.colour)
 			}
 			if got := words(reading); got != tt.reading {
@@ -195,5 +196,36 @@ func TestCorrectionsAreSentWithTheText(t *testing.T) {
 	}
 	if byID(doc, "recipe").Data != "form" {
 		t.Error("no form of that id")
+	}
+}
+
+// TestLongMeasureBreaksBeforeItsUnit: on a phone a measure wider than the
+// gutter breaks between number and unit; a short one and a span of two
+// measures are left alone.
+func TestLongMeasureBreaksBeforeItsUnit(t *testing.T) {
+	tests := []struct{ name, measure, number string }{
+		{"short", "320\u00a0g", ""},
+		{"exactly as wide as the gutter", "18–20\u00a0min", ""},
+		{"a range", "3–4½\u00a0stalks", "3–4½"},
+		{"a word", "1½\u00a0handfuls", "1½"},
+		{"two measures", "1\u00a0h–1\u00a0h\u00a015\u00a0min", ""},
+		{"words", "piece to camera", ""},
+		{"nothing", "", ""},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			body := views.RecipeBody{Components: []views.ComponentBlock{{Lines: []views.LineRow{{Measure: tt.measure, Food: "x"}}}}}
+			list := byClass(parse(t, views.RecipeLines(body)), "lines")[0]
+			number := ""
+			for _, n := range byClass(list, "number") {
+				number = raw(n)
+			}
+			if number != tt.number {
+				t.Errorf("%q keeps %q together, want %q", tt.measure, number, tt.number)
+			}
+			if got, want := words(byClass(list, "g")[0]), strings.ReplaceAll(tt.measure, "\u00a0", " "); strings.ReplaceAll(got, "\u00a0", " ") != want {
+				t.Errorf("%q reads %q", tt.measure, got)
+			}
+		})
 	}
 }

@@ -182,11 +182,3 @@ func methodOf(component string) string {
 	}
 	return component + ", method"
 }
-
-// hands says whether a step needs somebody.
-func hands(on bool) string {
-	if on {
-		return "hands-on"
-	}
-	return "unattended"
-}

@@ -65,7 +65,7 @@ func pitches() views.PitchesPage {
 	return views.PitchesPage{
 		Page: page("Pitches", views.SectionPitches),
 		Rows: []views.PitchRow{
-			{Times: "7 ×", Dish: "The custard slice from Two Herons", From: "Mirel and others, under episode 12", Note: "They remember a burnt sugar top. Nobody agrees on the pastry.", Episode: views.Link{Text: "Ep 32", Path: "/episodes/32/brief"}, EditPath: "/pitches?edit=1", DeleteAction: "/pitches/1/delete"},
+			{Times: "7 ×", Dish: "The custard slice from Two Herons", From: "Mirel and others, under episode 12", Note: "They remember a burnt sugar top. Nobody agrees on the pastry.", Episode: views.Link{Text: "became Ep 32", Path: "/episodes/32/brief"}, EditPath: "/pitches?edit=1", DeleteAction: "/pitches/1/delete"},
 			{Times: "3 ×", Dish: "Fried mackerel with gooseberries", From: "in person, on the quay", MakeAction: "/pitches/2/episode", EditPath: "/pitches?edit=2", DeleteAction: "/pitches/2/delete"},
 		},
 		Form: views.Form{

@@ -20,9 +20,12 @@ func parts() views.PartsPage {
 			{Measure: "40 kg", Food: "fine salt", Wrong: "more salt than flour"},
 			{Food: "(see over!!)", NotRead: true, Question: "neither an amount nor a food we know"},
 			{Food: "black pepper", After: ", to taste"},
+			{Measure: "3–4½\u00a0stalks", Food: "celery", After: ", sliced"},
+			{Measure: "1½\u00a0handfuls", Food: "parsley"},
 		},
 		Steps: []views.StepRow{
 			{Minutes: "18–20 min", Station: "oven", Words: []views.Run{{Text: "Bake at "}, {Text: "210 °C", Heat: true}}, Cue: "until deep brown", Small: "on the middle shelf", Question: "how long on the second tray?", Wrong: "the pair disagrees"},
+			{Minutes: "1\u00a0h–1\u00a0h\u00a015\u00a0min", Station: "waits", Words: views.Words("Cover and leave.")},
 			{Words: views.Words("Serve.")},
 		},
 		Copy: "½ ⅓ ⅔ ⅛ → ✓ ✗ × – − ° é ō\nsecond line",
