@@ -180,7 +180,7 @@ func (c *cursor) orTwo(r *Range, unit Number) bool {
 
 // andPartOf reads "and a half" after "an hour".
 func (c *cursor) andPartOf(r *Range, unit Number) bool {
-	f := figures{1, 1, 0}
+	f := over(1, 1)
 	if !c.andPart(&f) {
 		return false
 	}

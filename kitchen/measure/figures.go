@@ -21,7 +21,10 @@ const (
 type figures struct {
 	num, den int64
 	grouped  int64 // digits after a comma that was taken to group thousands, 0 if none
+	partAt   int   // where the fraction of "2 1/4" begins, 0 unless a space is before it
 }
+
+func over(num, den int64) figures { return figures{num: num, den: den} }
 
 func (f figures) number() Number { return Ratio(f.num, f.den) }
 
@@ -52,12 +55,12 @@ func (c *cursor) figures() (figures, bool) {
 	n, count, ok := c.digits()
 	if !ok {
 		if c.byte(0) == '.' && isDigit(c.byte(1)) {
-			return c.decimals(figures{0, 1, 0})
+			return c.decimals(over(0, 1))
 		}
 		*c = start
 		return figures{}, false
 	}
-	f := figures{n, 1, 0}
+	f := over(n, 1)
 	if sep := c.byte(0); (sep == '.' || sep == ',') && isDigit(c.byte(1)) {
 		if sep == ',' && count <= 3 && n > 0 && c.groups(&f) {
 			return f, true
@@ -91,7 +94,7 @@ func (c *cursor) groups(f *figures) bool {
 	}
 	if c.byte(0) == '.' && isDigit(c.byte(1)) {
 		g, ok := c.decimals(*f)
-		*f = figures{g.num, g.den, 0}
+		*f = over(g.num, g.den)
 		return ok
 	}
 	return true
@@ -147,15 +150,21 @@ func (c *cursor) mixed(f figures) (figures, bool) {
 	if f.num > maxMixed {
 		return f, true
 	}
-	if !c.space() && c.acceptRune("-‐‑–") != 0 {
+	spaced := c.space()
+	if !spaced && c.acceptRune("-‐‑–") != 0 {
 		c.space()
 	}
 	if c.accept("&") || c.accept("+") {
 		c.space()
 	}
+	at := c.at
 	part, ok := c.fraction()
 	if ok && part.num < part.den && part.num > 0 {
-		return figures{f.num*part.den + part.num, part.den, 0}, true
+		mixed := over(f.num*part.den+part.num, part.den)
+		if spaced {
+			mixed.partAt = at
+		}
+		return mixed, true
 	}
 	*c = start
 	return f, true
@@ -170,7 +179,7 @@ func (c *cursor) fraction() (figures, bool) {
 	start := *c
 	if v, ok := vulgar[c.rune()]; ok && c.rune() >= utf8.RuneSelf {
 		c.at += utf8.RuneLen(c.rune())
-		return figures{v[0], v[1], 0}, true
+		return over(v[0], v[1]), true
 	}
 	num, ok := int64(1), c.accept("⅟")
 	if !ok {
@@ -185,11 +194,20 @@ func (c *cursor) fraction() (figures, bool) {
 			den, _, below = c.digits()
 		}
 		if below && den > 0 && den <= 100 && num <= 1000 {
-			return figures{num, den, 0}, true
+			c.ordinal()
+			return over(num, den), true
 		}
 	}
 	*c = start
 	return figures{}, false
+}
+
+// ordinal skips the ending of "1/3rd", "2/3rds", "1/4th".
+func (c *cursor) ordinal() {
+	switch w := lower(c.word()); w {
+	case "rd", "rds", "th", "ths":
+		c.at += len(w)
+	}
 }
 
 // raised reads a run of superscript or subscript digits.

@@ -204,7 +204,7 @@ func (c *cursor) degreeFigures() (Number, bool) {
 	if !ok || count > 4 {
 		return Number{}, false
 	}
-	f := figures{n, 1, 0}
+	f := over(n, 1)
 	if (c.byte(0) == '.' || c.byte(0) == ',') && isDigit(c.byte(1)) {
 		if f, ok = c.decimals(f); !ok {
 			return Number{}, false

@@ -103,13 +103,13 @@ func (c *cursor) gathered() (quantity, bool) {
 	}
 	switch {
 	case c.acceptWord("dozen"):
-		return quantity{figures: figures{12, 1, 0}, words: true}, true
+		return quantity{figures: over(12, 1), words: true}, true
 	case c.at > start.at && c.acceptWord("couple"):
 		before := *c
 		if !c.gap() || !c.acceptWord("of") {
 			*c = before
 		}
-		return quantity{figures: figures{2, 1, 0}, couple: true, words: true}, true
+		return quantity{figures: over(2, 1), couple: true, words: true}, true
 	}
 	*c = start
 	return quantity{}, false

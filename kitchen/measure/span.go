@@ -1,5 +1,7 @@
 package measure
 
+import "strings"
+
 // dashes part the two ends of a range.
 const dashes = "-–—‒−‐‑"
 
@@ -73,7 +75,7 @@ func (c *cursor) plainCount(r *Reading, q quantity, ranged bool) bool {
 		after.space()
 		switch after.word() {
 		case "C", "c", "F":
-			return false
+			return q.words
 		}
 	}
 	return true
@@ -88,10 +90,46 @@ func (c *cursor) settle(r *Reading, q quantity, alone cursor, ranged bool) {
 	if q.grouped > 0 && isLarge(r.Amount.Unit) {
 		r.Amount.Range = One(Ratio(q.num, 1000))
 	}
-	if c.endWithUnit(r) {
+	if c.partPacks(r, q) || c.andPartOfUnit(r, q) || c.endWithUnit(r) {
 		return
 	}
 	c.compound(r)
+}
+
+// partPacks takes "2 1/4-ounce packages" as two of a quarter ounce each: the
+// count stays in r and the size in the rest. "2 1/4-ounce package" is one.
+func (c *cursor) partPacks(r *Reading, q quantity) bool {
+	kind := r.Amount.Unit.Kind()
+	if q.partAt == 0 || q.num < 2*q.den || kind != Mass && kind != Volume {
+		return false
+	}
+	after := *c
+	after.gap()
+	w := after.word()
+	u, ok := after.unit(&Reading{}, true)
+	if !ok || !isPack(u) || !strings.HasSuffix(lower(w), "s") {
+		return false
+	}
+	*r = Reading{Amount: Of(Whole(q.num/q.den), Each), Approximate: r.Approximate}
+	c.at = q.partAt
+	return true
+}
+
+// andPartOfUnit adds the part of "a cup and a half", "1 cup and ½", but not of
+// "a cup and a half teaspoon".
+func (c *cursor) andPartOfUnit(r *Reading, q quantity) bool {
+	before := *c
+	f := over(q.num, q.den)
+	if q.den == 1 && c.andPart(&f) {
+		after := *c
+		after.gap()
+		if _, ok := after.unit(&Reading{}, true); !ok {
+			r.Amount.Range = One(f.number())
+			return true
+		}
+	}
+	*c = before
+	return false
 }
 
 // isLarge tells whether a thousand of u is past any kitchen, so that a comma
@@ -259,6 +297,9 @@ func (c *cursor) bare(r *Reading, article bool) bool {
 	if named {
 		r.System = system
 	}
+	if article {
+		c.andPartOfUnit(r, quantity{figures: over(1, 1)})
+	}
 	r.Approximate = r.Approximate || !isDecimal(u) && bareWords[lower(said)]
 	c.trail(r)
 	return true
@@ -267,7 +308,7 @@ func (c *cursor) bare(r *Reading, article bool) bool {
 // bareWords may open a line without "a": "pinch of salt".
 var bareWords = map[string]bool{
 	"pinch": true, "dash": true, "smidgen": true, "handful": true, "knob": true, "bunch": true, "sprig": true,
-	"splash": true, "squeeze": true, "drizzle": true, "dollop": true, "glug": true,
+	"splash": true, "squeeze": true, "drizzle": true, "dollop": true, "glug": true, "drop": true,
 }
 
 // bareFits keeps instructions out: "Squeeze the lemon", "Pinch off a piece".
@@ -285,7 +326,7 @@ func (c cursor) bareFits(u Unit, said string) bool {
 		return false
 	}
 	switch u {
-	case Splash, Squeeze, Drizzle, Dollop, Glug, Dash:
+	case Splash, Squeeze, Drizzle, Dollop, Glug, Drop:
 		return false
 	}
 	return true

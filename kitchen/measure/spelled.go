@@ -31,7 +31,7 @@ func (c *cursor) spelled() (figures, bool) {
 		*c = start
 		return figures{}, false
 	}
-	f := figures{n, 1, 0}
+	f := over(n, 1)
 	if c.point(&f) {
 		return f, true
 	}
@@ -67,7 +67,7 @@ func (c *cursor) spelledPart() (figures, bool) {
 		return figures{}, false
 	}
 	c.at += len(w)
-	return figures{num, den, 0}, true
+	return over(num, den), true
 }
 
 // spelledWhole reads a whole number in words, at most 999,999.

@@ -91,7 +91,7 @@ var notBefore = map[string]string{
 // onlyBefore are unit words too common in prose to be read unless one of these
 // follows; "" among them means the end, a comma, a bracket or a times sign.
 var onlyBefore = map[string]string{
-	"in":  " of piece pieces knob cube cubes length lengths square squares round thick long wide tall deep diameter tin pan cake strips strip slice slices chunks chunk x by across  ",
+	"in":  " of piece pieces knob cube cubes length lengths square squares round thick long wide tall deep diameter tin pan cake springform loaf tart pie skillet strips strip slice slices chunks chunk x by across  ",
 	"ins": " piece pieces  ",
 	"go":  " of rice sushi white brown short japanese mochi glutinous sake  ",
 	"rib": " celery of  ", "ribs": " celery of  ",

@@ -25,7 +25,7 @@ var nearly = map[string]bool{
 }
 
 // bounds are phrases before an amount that bound it; they are noted.
-var bounds = []string{"up to", "at least", "at most", "no more than", "more than", "less than", "just under", "just over", "just about"}
+var bounds = []string{"up to", "at least", "at most", "no more than", "more than", "less than", "just under", "just over", "just about", "barely", "maximum", "max", "minimum", "min", "no less than", "not more than"}
 
 // lead reads the words before the number into r. between is true after
 // "between", article after "a" or "an" that belongs to the unit.
@@ -77,13 +77,17 @@ func (c *cursor) approximation(r *Reading) bool {
 
 func (c *cursor) bound(r *Reading) bool {
 	switch c.rune() | 0x20 {
-	case 'u', 'a', 'n', 'm', 'l', 'j':
+	case 'u', 'a', 'b', 'n', 'm', 'l', 'j':
 	default:
 		return false
 	}
 	for _, phrase := range bounds {
 		start := *c
-		if c.acceptPhrase(phrase) && c.space() {
+		if !c.acceptPhrase(phrase) {
+			*c = start
+			continue
+		}
+		if c.accept("."); c.space() {
 			r.Approximate = true
 			r.addNote(phrase)
 			return true
