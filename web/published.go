@@ -1,6 +1,7 @@
 package web
 
 import (
+	"benchproof/kitchen/release"
 	"benchproof/kitchen/safety"
 	"benchproof/views"
 )
@@ -19,21 +20,12 @@ func (s *Server) publishedFacts(d *desk) published {
 	p := published{
 		report:   safety.Allergens(reading, s.config.Larder),
 		cautions: safety.Cautions(reading, s.config.Larder),
-		credits:  credits(d),
+		credits:  release.Input{Episode: d.episode, Recipe: reading}.Credits(),
 	}
 	if list := p.report.EU; len(list) > 0 {
 		p.contains = safety.Sentence(list)
 	}
 	return p
-}
-
-// credits names who inspired the episode, then the recipe's own credits.
-func credits(d *desk) []string {
-	var list []string
-	if d.episode.InspiredBy != "" {
-		list = append(list, "Inspired by "+joined(": ", d.episode.InspiredBy, d.episode.InspiredURL))
-	}
-	return append(list, d.version.Reading.Credits...)
 }
 
 func (p published) cautionTexts() []string {

@@ -78,13 +78,15 @@ func linesOf(text string) []string {
 	return lines
 }
 
-// distinct drops what is empty or was there before.
+// distinct drops what is empty or was there before, with or without a full
+// stop.
 func distinct(list []string) []string {
 	var kept []string
 	seen := map[string]bool{"": true}
 	for _, s := range list {
-		if s = strings.TrimSpace(s); !seen[s] {
-			seen[s] = true
+		s = strings.TrimSpace(s)
+		if bare := strings.TrimRight(s, "."); !seen[bare] {
+			seen[bare] = true
 			kept = append(kept, s)
 		}
 	}
