@@ -4,6 +4,7 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"sync"
 	"testing"
 	"time"
 
@@ -98,5 +99,19 @@ func draw(t testing.TB, card release.Card, paper release.Paper) []byte {
 			t.Fatal(err)
 		}
 	}
+	return pdf
+}
+
+// demos holds the drawn demo cards, which many tests read.
+var demos sync.Map
+
+// demo is the demo's card on a paper, drawn once.
+func demo(t testing.TB, paper release.Paper) []byte {
+	t.Helper()
+	if pdf, ok := demos.Load(paper); ok {
+		return pdf.([]byte)
+	}
+	pdf := draw(t, knots(), paper)
+	demos.Store(paper, pdf)
 	return pdf
 }

@@ -56,7 +56,7 @@ func first(t testing.TB, all []word, text string) word {
 func TestCardMeasuresStandLeftOfTheRule(t *testing.T) {
 	for _, paper := range release.Papers {
 		t.Run(paper.Name(), func(t *testing.T) {
-			all := wordsOf(t, draw(t, knots(), paper))
+			all := wordsOf(t, demo(t, paper))
 			edge := first(t, all, "strong").left
 			for _, each := range []string{"instant", "caster", "fine", "whole", "Dough"} {
 				if got := first(t, all, each).left; got < edge-.5 || got > edge+.5 {
@@ -83,7 +83,7 @@ func TestCardMeasuresStandLeftOfTheRule(t *testing.T) {
 
 // TestCardMeasureStandsBesideItsWords: both are on one baseline.
 func TestCardMeasureStandsBesideItsWords(t *testing.T) {
-	all := wordsOf(t, draw(t, knots(), release.A4))
+	all := wordsOf(t, demo(t, release.A4))
 	for measure, words := range map[string]string{"500": "strong", "7": "instant", "270": "lukewarm"} {
 		left, right := first(t, all, measure), first(t, all, words)
 		if off := left.bottom - right.bottom; off < -3 || off > 3 {
@@ -95,7 +95,7 @@ func TestCardMeasureStandsBesideItsWords(t *testing.T) {
 // TestSmallCardTurnsOver: a small card that needs two pages has the ingredients
 // on its front and the method on its back, where each fits.
 func TestSmallCardTurnsOver(t *testing.T) {
-	all := wordsOf(t, draw(t, knots(), release.A5))
+	all := wordsOf(t, demo(t, release.A5))
 	for _, onFront := range []string{"strong", "flaky", "Honey"} {
 		if got := first(t, all, onFront).page; got != 1 {
 			t.Errorf("%q is on page %d", onFront, got)
@@ -134,7 +134,7 @@ func TestCardHeadingsKeepCompany(t *testing.T) {
 // TestCardNumbersStepsThrough: steps are numbered through all components, whose
 // names stand above them where more than one has any.
 func TestCardNumbersStepsThrough(t *testing.T) {
-	text := readBack(t, draw(t, knots(), release.A4))
+	text := readBack(t, demo(t, release.A4))
 	at := 0
 	for i, begins := range []string{"Stir the flour", "Knead on", "Cover and leave", "Tip the dough", "Roll each", "Cover and prove", "Heat the oven", "Bake, until", "Melt the butter", "Cool on"} {
 		found := strings.Index(text, fmt.Sprintf("%d %s", i+1, begins))

@@ -68,11 +68,29 @@ func newPress(card Card, f format, fonts *typeset.Fonts) *press {
 		pdf.AddUTF8FontFromBytes(string(name), "", fonts.File(name))
 	}
 	p := &press{format: f, pdf: pdf, card: card}
-	p.set = &typeset.Setter{Fonts: fonts, Width: func(text string, f typeset.Face, size float64) float64 {
-		pdf.SetFont(string(f), "", size)
-		return pdf.GetStringWidth(text)
-	}}
+	p.set = &typeset.Setter{Fonts: fonts, Width: widths(pdf)}
 	return p
+}
+
+// widths measures text. A width grows with the size, so that each text is
+// measured once, however many sizes are tried.
+func widths(pdf *fpdf.Fpdf) func(string, typeset.Face, float64) float64 {
+	type key struct {
+		text string
+		face typeset.Face
+	}
+	const unit = 100 // points
+	known := map[key]float64{}
+	return func(text string, f typeset.Face, size float64) float64 {
+		k := key{text, f}
+		w, ok := known[k]
+		if !ok {
+			pdf.SetFont(string(f), "", unit)
+			w = pdf.GetStringWidth(text)
+			known[k] = w
+		}
+		return w * size / unit
+	}
 }
 
 // shrinkings are the sizes of type to try: a card a few lines too long for its

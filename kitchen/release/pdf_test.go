@@ -103,7 +103,7 @@ func TestCardPDFPaper(t *testing.T) {
 		{release.A5, 148 * mm, 210 * mm}, {release.SixFour, 4 * in, 6 * in},
 	} {
 		t.Run(test.paper.Name(), func(t *testing.T) {
-			info := poppler(t, draw(t, knots(), test.paper), "pdfinfo")
+			info := poppler(t, demo(t, test.paper), "pdfinfo")
 			var width, height float64
 			size := regexp.MustCompile(`Page size:\s+([\d.]+) x ([\d.]+) pts`).FindStringSubmatch(info)
 			if size == nil {
@@ -124,7 +124,7 @@ func TestCardPDFPaper(t *testing.T) {
 }
 
 func TestCardPDFEmbedsItsFonts(t *testing.T) {
-	table := poppler(t, draw(t, knots(), release.A4), "pdffonts")
+	table := poppler(t, demo(t, release.A4), "pdffonts")
 	rows := strings.Split(strings.TrimSpace(table), "\n")[2:]
 	if len(rows) == 0 {
 		t.Fatal("pdffonts lists no font")

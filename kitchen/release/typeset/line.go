@@ -183,9 +183,10 @@ const blankMark = "\n"
 func markBlanks(text string) string {
 	text = figureAndUnit.ReplaceAllString(text, "$1\u00a0$2")
 	text = gasMark.ReplaceAllString(text, "$1\u00a0$2")
-	return strings.NewReplacer(" ", blankMark, "\t", blankMark, "\r", blankMark, "\u200b", blankMark,
-		"\u2009", "\u00a0", "\u202f", "\u00a0").Replace(text)
+	return blanks.Replace(text)
 }
+
+var blanks = strings.NewReplacer(" ", blankMark, "\t", blankMark, "\r", blankMark, "\u200b", blankMark, "\u2009", "\u00a0", "\u202f", "\u00a0")
 
 var figureAndUnit = regexp.MustCompile(`([\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]) ((?:k?g|mg|ml|mL|cl|dl|l|L|cm|mm|m|in|oz|lb|min|h|s|tsp|tbsp|cups?)\b|×|°[CF])`)
 
