@@ -153,3 +153,16 @@ func BakeLoss(dough, baked measure.Number) (measure.Number, error) {
 	}
 	return dough.Sub(baked).Quo(dough), nil
 }
+
+// WaterTemperature gives how warm the water must be for a dough to come out at a
+// wanted temperature: wanted × (n + 1) − the sum of n others − friction. The
+// others are room and flour, and the preferment if there is one; friction is
+// what kneading adds, a difference. All in one scale, °C or °F. Source: "Dough
+// temperature" (baking school notes).
+func WaterTemperature(wanted, friction measure.Number, others ...measure.Number) measure.Number {
+	water := wanted.Mul(measure.Whole(int64(len(others) + 1))).Sub(friction)
+	for _, o := range others {
+		water = water.Sub(o)
+	}
+	return water
+}

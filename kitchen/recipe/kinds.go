@@ -25,6 +25,16 @@ var spoon = map[measure.Unit]bool{
 	measure.Drop: true, measure.Smidgen: true,
 }
 
+// spoons is whose spoons a metric style means: the show's own, if they are
+// metric in their way.
+func (t *teller) spoons() measure.System {
+	switch t.house {
+	case measure.Australian, measure.Japanese:
+		return t.house
+	}
+	return measure.Metric
+}
+
 func informal(u measure.Unit) bool {
 	return u == measure.Pinch || u == measure.Dash || u == measure.Drop || u == measure.Smidgen
 }
@@ -37,7 +47,7 @@ func isWeighed(u measure.Unit) bool { return u.Kind() == measure.Mass || u.Kind(
 // grams. What is bought and weighed in pieces is given in ounces: common
 // practice, no source.
 func (t *teller) inCups() bool {
-	if t.food == nil {
+	if t.food == nil || t.pack {
 		return false
 	}
 	switch t.food.Aisle {
@@ -92,7 +102,7 @@ func (t *teller) showPacks(style Style) (written, bool) {
 		return written{}, false
 	}
 	one := *t
-	one.line.Packs, one.line.Plus = Packs{}, nil
+	one.line.Packs, one.line.Plus, one.pack = Packs{}, nil, true
 	one.line.Amount = p.Size
 	one.line.Equals = nil
 	for _, e := range t.line.Equals {

@@ -167,7 +167,32 @@ func (r Reader) name(line *Line, as string) {
 			line.Form = prepared.Form
 		}
 	}
+	if f := onlyMeasured(match.Choices, line); f != nil {
+		line.FoodID = f.ID
+		return
+	}
 	for _, f := range match.Choices {
 		line.Choices = append(line.Choices, f.ID)
 	}
+}
+
+// onlyMeasured gives the one of several foods that is measured as the line says:
+// a bunch of coriander is the herb, 5 cm of ginger the root. It gives nil if
+// several are, or none.
+func onlyMeasured(choices []*food.Food, line *Line) *food.Food {
+	kind := line.Amount.Unit.Kind()
+	if !line.HasAmount || kind != measure.Count && kind != measure.Length {
+		return nil
+	}
+	var only *food.Food
+	for _, f := range choices {
+		if _, err := f.Grams(line.Amount, line.form(), line.System); err != nil {
+			continue
+		}
+		if only != nil {
+			return nil
+		}
+		only = f
+	}
+	return only
 }

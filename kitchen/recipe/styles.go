@@ -118,7 +118,7 @@ func (t *teller) showLength(amount measure.Amount, style Style) written {
 func (t *teller) showMass(amount measure.Amount, style Style) written {
 	own := familyOf(amount.Unit)
 	switch {
-	case style == MetricStyle && own == metric, style == ImperialStyle && own == foreign:
+	case style == MetricStyle && own == metric, style != MetricStyle && own == foreign:
 		return t.hand(t.system, amount, own)
 	case style == MetricStyle:
 		return t.converted(amount, measure.Gram, measure.Metric)
@@ -133,10 +133,26 @@ func (t *teller) showMass(amount measure.Amount, style Style) written {
 			return fromShown(measure.Hand{System: measure.US}.InVolume(ml), foreign)
 		}
 	}
-	if own == foreign {
-		return t.hand(t.system, amount, own)
+	if style == ImperialStyle {
+		if w, ok := t.spooned(amount); ok {
+			return w
+		}
 	}
 	return t.converted(amount, measure.Ounce, measure.US)
+}
+
+// spooned writes a mass too small for ounces in spoons.
+func (t *teller) spooned(amount measure.Amount) (written, bool) {
+	grams, err := measure.Convert(amount, measure.Gram, t.system, t.system)
+	if err != nil || !t.inCups() || grams.To.Cmp(measure.Whole(20)) >= 0 {
+		return written{}, false
+	}
+	ml, ok := t.food.Millilitres(grams.Range, t.line.form())
+	if !ok {
+		return written{}, false
+	}
+	t.source = t.weightSource()
+	return fromShown(measure.Hand{System: measure.US}.InVolume(ml), foreign), true
 }
 
 // showVolume writes a volume. Spoons stay spoons but of butter; cups of what
@@ -147,7 +163,7 @@ func (t *teller) showVolume(amount measure.Amount, style Style) written {
 		return t.showUS(amount)
 	case MetricStyle, ImperialStyle:
 		if spoon[amount.Unit] && !t.isButter() {
-			break
+			return t.showSpoons(amount)
 		}
 		if familyOf(amount.Unit) == metric && style == MetricStyle {
 			break
@@ -164,6 +180,23 @@ func (t *teller) showVolume(amount measure.Amount, style Style) written {
 	}
 	return t.hand(t.system, amount, familyOf(amount.Unit))
 }
+
+// showSpoons writes spoons for the reader's own, which are not the line's where
+// that means the Australian tablespoon of 20 mL.
+func (t *teller) showSpoons(amount measure.Amount) written {
+	to := t.spoons()
+	was, ok := t.system.Millilitres(amount.Unit)
+	is, known := to.Millilitres(amount.Unit)
+	if !ok || !known || was.Sub(is).Quo(is).Cmp(sameSpoon) <= 0 && is.Sub(was).Quo(is).Cmp(sameSpoon) <= 0 {
+		return t.hand(t.system, amount, neutral)
+	}
+	t.assume(t.system.Describe(amount.Unit))
+	return fromShown(measure.Hand{System: to}.Write(amount.Scale(was.Quo(is))), neutral)
+}
+
+// sameSpoon is how far two spoons may be apart and pass for one another: a US
+// teaspoon holds 1.4 % less than a metric one.
+var sameSpoon = measure.Ratio(3, 100)
 
 // showUS writes a volume in US cups and spoons.
 func (t *teller) showUS(amount measure.Amount) written {

@@ -96,15 +96,17 @@ type teller struct {
 	line   Line
 	food   *food.Food // nil if the larder does not know it
 	larder bool       // there is a larder to know it
+	house  measure.System
 	system measure.System
 
+	pack    bool // the line stands for one pack, whose size is printed on it
 	packed  bool // the measure says the packs: "2 × 400 g", and the words "tins"
 	assumed string
 	source  string
 }
 
 func (w Writer) teller(l Line) *teller {
-	t := &teller{line: l, system: l.System.Or(w.Source).Or(w.House).Or(measure.US), larder: w.Larder != nil}
+	t := &teller{line: l, system: l.System.Or(w.Source).Or(w.House).Or(measure.US), house: w.House, larder: w.Larder != nil}
 	if w.Larder != nil && l.FoodID != "" {
 		t.food, _ = w.Larder.Food(l.FoodID)
 	}

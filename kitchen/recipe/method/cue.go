@@ -21,7 +21,7 @@ func cueOf(text string, spans []span) string {
 			}
 		}
 		cue := strings.TrimRight(text[at:end], " ,.;:–-—")
-		if isSign(lower[at+width : at+len(cue)]) {
+		if len(cue) > width && isSign(lower[at+width:at+len(cue)]) {
 			return cue
 		}
 		from = at + width

@@ -3,6 +3,7 @@ package page
 import (
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 // Role is what a line of the text is taken for.
@@ -114,11 +115,29 @@ func (r *Row) unbold(words string) string {
 			return trim(end)
 		}
 	}
-	if strings.Count(words, "**") >= 2 && trim(strings.ReplaceAll(words, "**", "")) != "" {
-		return trim(strings.ReplaceAll(words, "**", ""))
+	if strings.Count(words, "**") >= 2 {
+		if bare := dropStars(words); bare != "" {
+			return bare
+		}
 	}
 	return words
 }
+
+// dropStars takes "**" out; words that it parted stay parted.
+func dropStars(words string) string {
+	parts := strings.Split(words, "**")
+	text := parts[0]
+	for _, p := range parts[1:] {
+		last, _ := utf8.DecodeLastRuneInString(text)
+		if inWord(last) && inWord(firstRune(p)) {
+			text += " "
+		}
+		text += p
+	}
+	return trim(text)
+}
+
+func inWord(r rune) bool { return unicode.IsLetter(r) || unicode.IsNumber(r) }
 
 func (r *Row) unbullet(words string) string {
 	for _, box := range []string{"[ ]", "[x]", "[X]", "[]"} {

@@ -52,6 +52,9 @@ func yieldClause(clause string) bool {
 		if first == "recipe" && len(rest) > 0 {
 			first, rest = rest[0], rest[1:]
 		}
+		if len(rest) == 0 {
+			return false
+		}
 	}
 	switch first {
 	case "serves", "makes", "make", "yield", "yields", "feeds", "gives", "servings", "serving", "portions", "quantity":
