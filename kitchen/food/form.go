@@ -1,6 +1,7 @@
 package food
 
 import (
+	"slices"
 	"strings"
 
 	"benchproof/kitchen/measure"
@@ -15,7 +16,8 @@ type chosenWeight struct {
 
 // weightFor chooses the weight for a unit and the words that name forms. A
 // weight of the form said goes before one of a related form, that before the
-// usual one; within a form one of the same unit goes before a scaled one.
+// unit's default, that before the usual one of another unit, scaled; within a
+// form one of the same unit goes before a scaled one.
 func (f *Food) weightFor(u measure.Unit, form string, sys measure.System) (chosenWeight, bool) {
 	candidates := f.candidates(u, sys)
 	if len(candidates) == 0 {
@@ -36,7 +38,9 @@ func (f *Food) weightFor(u measure.Unit, form string, sys measure.System) (chose
 	}
 	chosen := chosenWeight{weight: usual(candidates)}
 	counted := u.Kind() != measure.Volume
-	if !counted {
+	if at := slices.IndexFunc(candidates, func(w Weight) bool { return w.Unit == u }); !counted && at >= 0 {
+		chosen.weight = candidates[at]
+	} else if !counted {
 		chosen.weight, _ = bestOfForm(candidates, u, chosen.weight.Form)
 	}
 	for _, word := range words {

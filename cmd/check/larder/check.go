@@ -95,7 +95,7 @@ func (c *checker) weight(w food.Weight, ndb string) string {
 	if !ok {
 		return "the database has no food " + ndb
 	}
-	for _, own := range c.ref.figures(ndb) {
+	for _, own := range c.ref.Weights(ndb) {
 		if own.Unit == w.Unit && own.Form == w.Form && own.System == w.System {
 			if agree(own.Grams, w.Grams) {
 				return ""

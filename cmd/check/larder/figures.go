@@ -7,10 +7,10 @@ import (
 	"benchproof/kitchen/measure"
 )
 
-// figures gives the weights that the database has for a food, in the larder's
+// Weights gives the weights that the database has for a food, in the larder's
 // words, each unit and form once: those without a form first, for the first of
 // a unit is its default, then the medium size, then the database's order.
-func (r *Reference) figures(ndb string) []food.Weight {
+func (r *Reference) Weights(ndb string) []food.Weight {
 	row, ok := r.Row(ndb)
 	if !ok {
 		return nil

@@ -68,7 +68,7 @@ func (r *Reference) fill(f *food.Food) {
 	if food.IsEstimate(f.Source) {
 		return // another food's measures are chosen by hand
 	}
-	for _, w := range r.figures(row.NDB) {
+	for _, w := range r.Weights(row.NDB) {
 		w.Source = f.Source
 		addWeight(f, w)
 	}
