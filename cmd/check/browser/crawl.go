@@ -8,6 +8,7 @@ import (
 	"net/http"
 	"net/http/cookiejar"
 	"net/url"
+	"path"
 	"slices"
 	"strings"
 
@@ -16,14 +17,21 @@ import (
 	"golang.org/x/net/html"
 )
 
-// MaxPages bounds a crawl.
-const MaxPages = 300
+// The bounds of a crawl: how many addresses in all, how many below one folder
+// (of a long list the first few stand for the rest), and how many that differ
+// only in the values of their query.
+const (
+	MaxPages    = 300
+	maxSiblings = 24
+	maxQueries  = 4
+)
 
 // maxBody bounds what is read of one answer, in bytes.
 const maxBody = 8 << 20
 
 // Crawl follows links from start and gives every answer of the same origin, in
-// the order of a breadth-first walk, start first. It sends GET only: it follows
+// the order of a breadth-first walk, start first; of many that are alike it
+// takes the first few. It sends GET only: it follows
 // the href of a and link elements, never a form, a script or an address that
 // signs out. It ends the test when an address cannot be had at all; an answer
 // of 404 is a Page like others, and From tells where the dead link stands.
@@ -40,7 +48,7 @@ func Crawl(tb TB, client *http.Client, start string) []Page {
 	if err != nil || first.Host == "" {
 		tb.Fatalf("crawl from %q: not an absolute address (%v)", start, err)
 	}
-	c := crawl{origin: first, seen: map[string]bool{}}
+	c := crawl{origin: first, seen: map[string]bool{}, alike: map[string]int{}}
 	c.add(step{first, ""})
 	for len(c.queue) > 0 {
 		next := c.queue[0]
@@ -51,8 +59,8 @@ func Crawl(tb TB, client *http.Client, start string) []Page {
 		}
 		c.arrive(page)
 	}
-	if c.left > 0 {
-		tb.Logf("crawl: stopped at %d pages, %d addresses not visited", MaxPages, c.left)
+	if c.asked == MaxPages {
+		tb.Logf("crawl: stopped at %d addresses", MaxPages)
 	}
 	return c.pages
 }
@@ -67,8 +75,8 @@ type crawl struct {
 	origin *url.URL
 	queue  []step
 	seen   map[string]bool
-	asked  int // addresses put into the queue, at most MaxPages
-	left   int // addresses that had no room
+	alike  map[string]int // addresses in the queue by what bounds them
+	asked  int            // addresses put into the queue, at most MaxPages
 	pages  []Page
 }
 
@@ -85,12 +93,21 @@ func (c *crawl) add(s step) {
 		return
 	}
 	c.seen[key] = true
-	if c.asked == MaxPages {
-		c.left++
+	if c.asked == MaxPages || !c.hasRoom(&address) {
 		return
 	}
 	c.asked++
 	c.queue = append(c.queue, step{&address, s.from})
+}
+
+// hasRoom tells whether an address is among the first of its like, and counts it.
+func (c *crawl) hasRoom(address *url.URL) bool {
+	like, most := path.Dir(address.Path)+"/", maxSiblings
+	if address.RawQuery != "" {
+		like, most = address.Path+"?"+strings.Join(sortedKeys(address.Query()), "&"), maxQueries
+	}
+	c.alike[like]++
+	return c.alike[like] <= most
 }
 
 // arrive keeps a page and queues what it links to. A page that was reached
@@ -113,10 +130,10 @@ func (c *crawl) arrive(p Page) {
 }
 
 // signsOut tells whether a path would end the session by its name.
-func signsOut(path string) bool {
-	path = strings.ToLower(path)
+func signsOut(address string) bool {
+	address = strings.ToLower(address)
 	for _, word := range []string{"sign-out", "signout", "log-out", "logout"} {
-		if strings.Contains(path, word) {
+		if strings.Contains(address, word) {
 			return true
 		}
 	}

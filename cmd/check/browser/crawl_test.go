@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"net/http"
 	"net/http/httptest"
+	"net/url"
 	"strings"
 	"testing"
 
@@ -90,33 +91,75 @@ func TestCrawlWithTheTabsCookies(t *testing.T) {
 }
 
 func TestCrawlIsBounded(t *testing.T) {
-	server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		w.Header().Set("Content-Type", "text/html")
-		fmt.Fprintf(w, `<a href="%s1">on</a><a href="%[1]s2">on</a>`, r.URL.Path)
-	}))
-	t.Cleanup(server.Close)
-	if got := len(browser.Crawl(t, nil, server.URL)); got != browser.MaxPages {
-		t.Errorf("Crawl() of an endless site gives %d pages, want %d", got, browser.MaxPages)
+	deep := func(path string) string { return fmt.Sprintf(`<a href="%s1/">on</a><a href="%[1]s2/">on</a>`, path) }
+	wide := func(string) string {
+		var b strings.Builder
+		for i := range 1000 {
+			fmt.Fprintf(&b, `<a href="/food/%d">food</a>`, i)
+		}
+		return b.String()
+	}
+	queries := func(string) string {
+		var b strings.Builder
+		for i := range 1000 {
+			fmt.Fprintf(&b, `<a href="/?by=%d">by</a>`, i)
+		}
+		return b.String()
+	}
+	tests := []struct {
+		name string
+		body func(path string) string
+		want int
+	}{
+		{"endlessly deep", deep, browser.MaxPages},
+		{"a thousand in one folder", wide, 1 + 24},
+		{"a thousand values of one query", queries, 1 + 4},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+				w.Header().Set("Content-Type", "text/html")
+				fmt.Fprint(w, tt.body(r.URL.Path))
+			}))
+			t.Cleanup(server.Close)
+			if got := len(browser.Crawl(t, nil, server.URL)); got != tt.want {
+				t.Errorf("Crawl() gives %d pages, want %d", got, tt.want)
+			}
+		})
 	}
 }
 
 func TestSample(t *testing.T) {
-	base, _ := harbour(t)
-	start := browser.Crawl(t, nil, base+"/door")[0]
+	origin := &url.URL{Scheme: "http", Host: "127.0.0.1"}
 	var pages []browser.Page
-	for _, path := range []string{"/episodes/1", "/episodes/2", "/episodes/2/shop", "/episodes/3", "/r/Zk3-aQ0_9xTvLw2PpYeu5A", "/r/0000000000000000", "/list?a=1", "/list?a=2", "/list?b=1"} {
-		u, err := start.URL.Parse(path)
-		if err != nil {
-			t.Fatal(err)
+	add := func(paths ...string) {
+		for _, path := range paths {
+			u, err := origin.Parse(path)
+			if err != nil {
+				t.Fatal(err)
+			}
+			pages = append(pages, browser.Page{URL: u})
 		}
-		pages = append(pages, browser.Page{URL: u})
 	}
+	add("/episodes/1", "/episodes/2", "/episodes/1/shop", "/episodes/1/brief", "/episodes/2/shop")
+	add("/r/Zk3-aQ0_9xTvLw2PpYeu5A", "/r/0000000000000000")
+	add("/list?a=1", "/list?a=2", "/list?b=1&a=1", "/list")
+	for _, food := range strings.Fields("apple bran carrot dulse egg fig ghee honey ice jam kale leek mace") {
+		add("/larder/" + food)
+	}
+	add("/pitches/new", "/pitches/old")
 	var got []string
 	for _, p := range browser.Sample(pages, 1) {
-		got = append(got, p.Shape())
+		got = append(got, p.Name())
 	}
-	want := []string{"/episodes/*", "/episodes/*/shop", "/r/*", "/list?a", "/list?b"}
+	want := []string{
+		"/episodes/1", "/episodes/1/shop", "/episodes/1/brief", "/r/Zk3-aQ0_9xTvLw2PpYeu5A",
+		"/list?a=1", "/list?b=1&a=1", "/list", "/larder/apple", "/pitches/new", "/pitches/old",
+	}
 	if diff := cmp.Diff(want, got); diff != "" {
-		t.Errorf("Sample() shapes (-want +got):\n%s", diff)
+		t.Errorf("Sample() (-want +got):\n%s", diff)
+	}
+	if got := len(browser.Sample(pages, 2)); got != len(want)+5 {
+		t.Errorf("Sample() of two each gives %d pages, want %d", got, len(want)+5)
 	}
 }
