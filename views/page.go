@@ -17,11 +17,13 @@ const (
 
 // Page is the frame around every page of the signed-in person.
 type Page struct {
-	Title   string  // the page's own title; the window's is "Title · Show"
-	Show    string  // the channel's name; "" before it is set up
-	Person  string  // who is signed in; "" draws the head without its links
-	Section Section // the head's current link
-	Flash   Flash   // what just happened; zero if nothing
+	Title  string // the page's own title; the window's is "Title · Show"
+	Show   string // the channel's name; "" before it is set up
+	Person string // who is signed in; "" draws the head without its links
+	// SignedIn tells whether signing out means anything: not in the demo.
+	SignedIn bool
+	Section  Section // the head's current link
+	Flash    Flash   // what just happened; zero if nothing
 }
 
 // Flash says once what just happened.

@@ -19,7 +19,7 @@ func (s *Server) page(r *http.Request, title string, section views.Section) (vie
 
 func (s *Server) pageOf(r *http.Request, show, title string, section views.Section) views.Page {
 	return views.Page{
-		Title: title, Show: show, Person: s.person(r), Section: section,
+		Title: title, Show: show, Person: s.person(r), SignedIn: !s.config.OpenDoor, Section: section,
 		Flash: views.Flash{
 			Text:       s.sessions.PopString(r.Context(), sessionFlash),
 			UndoAction: s.sessions.PopString(r.Context(), sessionUndo),

@@ -84,7 +84,7 @@ func episodeRow(row store.SeasonRow, now time.Time) views.EpisodeRow {
 			view.More = len(open) - i
 			break
 		}
-		view.Open = append(view.Open, views.OpenLink{Text: o.Text, Path: episodePath(e.ID) + "/" + string(sheetOf(o.Sheet))})
+		view.Open = append(view.Open, views.OpenLink{Text: readOn(o.Text), Path: episodePath(e.ID) + "/" + string(sheetOf(o.Sheet))})
 	}
 	return view
 }

@@ -6,6 +6,8 @@ import (
 	"strconv"
 	"strings"
 	"time"
+	"unicode"
+	"unicode/utf8"
 )
 
 // count words a number of things: "1 line", "3 lines".
@@ -117,4 +119,13 @@ func thousands(n int) string {
 		text = text[:i] + "," + text[i:]
 	}
 	return text
+}
+
+// readOn makes a text's first letter small, so that it reads on in a sentence.
+func readOn(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	if size == 0 {
+		return text
+	}
+	return string(unicode.ToLower(first)) + text[size:]
 }

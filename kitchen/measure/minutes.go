@@ -9,12 +9,15 @@ func FormatMinutes(minutes Range) string {
 	if minutes.IsSingle() {
 		return oneTime(minutes.From)
 	}
-	hour := Whole(60)
-	if minutes.To.Cmp(hour) < 0 && minutes.From.Cmp(Whole(1)) >= 0 {
+	if minutes.To.Cmp(Whole(mostMinutes)) <= 0 && minutes.From.Cmp(Whole(1)) >= 0 {
 		return FormatNumber(minutes.From) + "–" + FormatNumber(minutes.To) + noBreak + "min"
 	}
 	return oneTime(minutes.From) + "–" + oneTime(minutes.To)
 }
+
+// mostMinutes is up to where a range stays in minutes: "60–75 min" reads better
+// than "1 h–1 h 15 min".
+const mostMinutes = 90
 
 func oneTime(minutes Number) string {
 	switch {

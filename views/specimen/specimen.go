@@ -64,7 +64,7 @@ const showName = "Ferry Stop Kitchen"
 
 // page is the frame of a page of the signed-in host.
 func page(title string, section views.Section) views.Page {
-	return views.Page{Title: title, Show: showName, Person: "Odile", Section: section}
+	return views.Page{Title: title, Show: showName, Person: "Odile", SignedIn: true, Section: section}
 }
 
 // knots is the frame of the episode that most specimens show.
