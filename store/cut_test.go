@@ -88,4 +88,6 @@ func TestSetShotStatus(t *testing.T) {
 	wantFault(t, st.SaveShot(t.Context(), before), fault.Conflict)
 	wantFault(t, st.SetShotStatus(t.Context(), id, "lost"), fault.Invalid)
 	wantFault(t, st.SetShotStatus(t.Context(), id+9, episode.Got), fault.NotFound)
+	ok(t, st.DeleteShot(t.Context(), id))
+	wantFault(t, st.SetShotStatus(t.Context(), id, episode.Got), fault.NotFound)
 }

@@ -209,6 +209,18 @@ func TestSaveShowKeepsEveryField(t *testing.T) {
 	same(t, "Show", must(st.Show(t.Context()))(t), show)
 }
 
+func TestAStaleShowIsRefused(t *testing.T) {
+	st := open(t)
+	mine := must(st.Show(t.Context()))(t)
+	theirs := mine
+	theirs.Host = "Ina"
+	ok(t, st.SaveShow(t.Context(), theirs))
+	mine.Host = "Bo"
+	wantFault(t, st.SaveShow(t.Context(), mine), fault.Conflict)
+	theirs.Revision = 2
+	same(t, "Show", must(st.Show(t.Context()))(t), theirs)
+}
+
 func TestSaveShowRefusesAPaceOfNothing(t *testing.T) {
 	st := open(t)
 	show := must(st.Show(t.Context()))(t)

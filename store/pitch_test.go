@@ -55,4 +55,6 @@ func TestAPitchKnowsItsEpisode(t *testing.T) {
 	}
 	wantFault(t, st.LinkPitch(t.Context(), id, episodeID+9), fault.NotFound)
 	wantFault(t, st.LinkPitch(t.Context(), id+9, episodeID), fault.NotFound)
+	ok(t, st.DeletePitch(t.Context(), id))
+	wantFault(t, st.LinkPitch(t.Context(), id, episodeID), fault.NotFound)
 }

@@ -35,6 +35,19 @@ func TestRenameRecipe(t *testing.T) {
 	wantFault(t, st.RenameRecipe(t.Context(), r), fault.NotFound)
 }
 
+func TestADeletedRecipeIsGoneUntilItIsRestored(t *testing.T) {
+	st := open(t)
+	id, _ := addRecipe(t, st, "Eggs")
+	before := must(st.Recipe(t.Context(), id))(t)
+	wantFault(t, st.Restore(t.Context(), store.RecipeKind, id), fault.NotFound)
+	ok(t, st.DeleteRecipe(t.Context(), id))
+	_, err := st.Recipe(t.Context(), id)
+	wantFault(t, err, fault.NotFound)
+	wantFault(t, st.RenameRecipe(t.Context(), before), fault.NotFound)
+	ok(t, st.Restore(t.Context(), store.RecipeKind, id))
+	same(t, "recipe", must(st.Recipe(t.Context(), id))(t), before)
+}
+
 func TestARecipeInUseIsNotDeleted(t *testing.T) {
 	st := open(t)
 	c := addCooking(t, st, "Plum tart")

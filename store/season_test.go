@@ -84,6 +84,11 @@ func TestSeasonCounts(t *testing.T) {
 			gone := must(st.AddShot(t.Context(), episode.Shot{EpisodeID: c.episodeID, Status: episode.ToShoot}))(t)
 			ok(t, st.DeleteShot(t.Context(), gone))
 		}, func(f *episode.Facts) { f.Shots, f.ToShoot, f.ToRetake = 6, 2, 1 }},
+		{"segments", func(t *testing.T, st *store.Store, c cooking) {
+			must(st.AddSegment(t.Context(), episode.Segment{EpisodeID: c.episodeID, PlannedSeconds: 40}))(t)
+			must(st.AddSegment(t.Context(), episode.Segment{EpisodeID: c.episodeID}))(t)
+			ok(t, st.DeleteSegment(t.Context(), must(st.AddSegment(t.Context(), episode.Segment{EpisodeID: c.episodeID, PlannedSeconds: 7}))(t)))
+		}, func(f *episode.Facts) { f.Segments, f.WithoutNarration, f.PlannedSeconds = 2, 1, 40 }},
 		{"an older cut with captions, the current one without", func(t *testing.T, st *store.Store, c cooking) {
 			must(st.AddCut(t.Context(), episode.Cut{EpisodeID: c.episodeID, Captions: "WEBVTT"}))(t)
 			must(st.AddCut(t.Context(), episode.Cut{EpisodeID: c.episodeID}))(t)

@@ -1,6 +1,7 @@
 package store_test
 
 import (
+	"context"
 	"fmt"
 	"slices"
 	"testing"
@@ -9,6 +10,7 @@ import (
 
 	"benchproof/kitchen/episode"
 	"benchproof/kitchen/fault"
+	"benchproof/kitchen/measure"
 	"benchproof/store"
 )
 
@@ -182,6 +184,52 @@ func sortedKeys(m map[int64]int) []int64 {
 	}
 	slices.Sort(keys)
 	return keys
+}
+
+// Every kind that hangs on an episode has room for 500, those deleted aside.
+func TestEveryKindHasItsRoom(t *testing.T) {
+	const many = "WITH RECURSIVE n (i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 500) "
+	tests := []struct {
+		name, insert string
+		add          func(ctx context.Context, st *store.Store, c cooking) (int64, error)
+	}{
+		{"batch", "INSERT INTO batch (deleted_at, episode_id, kind, makes, note) SELECT ?2, ?1, 'spare', '1', '' FROM n",
+			func(ctx context.Context, st *store.Store, c cooking) (int64, error) {
+				return st.AddBatch(ctx, episode.Batch{EpisodeID: c.episodeID, Kind: episode.Spare, Makes: measure.Whole(1)})
+			}},
+		{"trial", "INSERT INTO trial (deleted_at, episode_id, version_id, scale, dough_grams, baked_grams, pieces, minutes, setting, verdict, note) SELECT ?2, ?1, 1, '1', '0', '0', '0', '0', '', 'proved', '' FROM n",
+			func(ctx context.Context, st *store.Store, c cooking) (int64, error) {
+				return st.AddTrial(ctx, episode.Trial{EpisodeID: c.episodeID, VersionID: c.versionID, Verdict: "proved"})
+			}},
+		{"segment", "INSERT INTO segment (deleted_at, episode_id, position, title, narration, words, planned_seconds) SELECT ?2, ?1, i, '', '', 0, 0 FROM n",
+			func(ctx context.Context, st *store.Store, c cooking) (int64, error) {
+				return st.AddSegment(ctx, episode.Segment{EpisodeID: c.episodeID})
+			}},
+		{"shot", "INSERT INTO shot (deleted_at, episode_id, position, title, kind, setup, component, step, status, note) SELECT ?2, ?1, i, '', '', '', '', 0, 'got', '' FROM n",
+			func(ctx context.Context, st *store.Store, c cooking) (int64, error) {
+				return st.AddShot(ctx, episode.Shot{EpisodeID: c.episodeID, Status: episode.Got})
+			}},
+		{"cut", "INSERT INTO cut (deleted_at, episode_id, turn, name, seconds, captions) SELECT ?2, ?1, i + (?2 IS NULL) * 1000, '', 0, '' FROM n",
+			func(ctx context.Context, st *store.Store, c cooking) (int64, error) {
+				return st.AddCut(ctx, episode.Cut{EpisodeID: c.episodeID})
+			}},
+		{"correction", "INSERT INTO correction (deleted_at, episode_id, at_seconds, said, put_right) SELECT ?2, ?1, 0, '', '' FROM n",
+			func(ctx context.Context, st *store.Store, c cooking) (int64, error) {
+				return st.AddCorrection(ctx, episode.Correction{EpisodeID: c.episodeID})
+			}},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			st := open(t)
+			c := addCooking(t, st, "Eggs")
+			execRaw(t, st, many+test.insert, c.episodeID, "2026-01-01T00:00:00.000Z")
+			must(test.add(t.Context(), st, c))(t)
+			execRaw(t, st, "DELETE FROM "+test.name)
+			execRaw(t, st, many+test.insert, c.episodeID, nil)
+			_, err := test.add(t.Context(), st, c)
+			wantFault(t, err, fault.Invalid)
+		})
+	}
 }
 
 func TestAnEpisodeHoldsNoMoreThanItsListsShow(t *testing.T) {
