@@ -30,8 +30,9 @@ const (
 const maxBody = 8 << 20
 
 // Crawl follows links from start and gives every answer of the same origin, in
-// the order of a breadth-first walk, start first; of many that are alike it
-// takes the first few. It sends GET only: it follows
+// the order it asked for them, start first. It goes breadth-first, but what is of
+// a shape seen least comes before the next of many alike, so that no kind of
+// page is crowded out when it stops at its bounds. It sends GET only: it follows
 // the href of a and link elements, never a form, a script or an address that
 // signs out. It ends the test when an address cannot be had at all; an answer
 // of 404 is a Page like others, and From tells where the dead link stands.
@@ -48,36 +49,37 @@ func Crawl(tb TB, client *http.Client, start string) []Page {
 	if err != nil || first.Host == "" {
 		tb.Fatalf("crawl from %q: not an absolute address (%v)", start, err)
 	}
-	c := crawl{origin: first, seen: map[string]bool{}, alike: map[string]int{}}
-	c.add(step{first, ""})
-	for len(c.queue) > 0 {
-		next := c.queue[0]
-		c.queue = c.queue[1:]
+	c := crawl{origin: first, seen: map[string]bool{}, alike: map[string]int{}, visited: map[string]int{}}
+	c.add(step{to: first})
+	for asked := 0; len(c.queue) > 0; asked++ {
+		if asked == MaxPages {
+			tb.Logf("crawl: stopped at %d addresses, %d more were found", MaxPages, len(c.queue))
+			break
+		}
+		next := c.next()
 		page, err := get(client, next)
 		if err != nil {
 			tb.Fatalf("crawl %s, linked from %q: %v", next.to, next.from, err)
 		}
 		c.arrive(page)
 	}
-	if c.asked == MaxPages {
-		tb.Logf("crawl: stopped at %d addresses", MaxPages)
-	}
 	return c.pages
 }
 
-// step is an address to visit and the path that links to it.
+// step is an address to visit, the path that links to it, and its shape.
 type step struct {
-	to   *url.URL
-	from string
+	to    *url.URL
+	from  string
+	shape string
 }
 
 type crawl struct {
-	origin *url.URL
-	queue  []step
-	seen   map[string]bool
-	alike  map[string]int // addresses in the queue by what bounds them
-	asked  int            // addresses put into the queue, at most MaxPages
-	pages  []Page
+	origin  *url.URL
+	queue   []step
+	seen    map[string]bool
+	alike   map[string]int // addresses found, by what bounds them
+	visited map[string]int // addresses asked for, by shape
+	pages   []Page
 }
 
 // add queues an address of the same origin that is new.
@@ -93,11 +95,24 @@ func (c *crawl) add(s step) {
 		return
 	}
 	c.seen[key] = true
-	if c.asked == MaxPages || !c.hasRoom(&address) {
-		return
+	if c.hasRoom(&address) {
+		c.queue = append(c.queue, step{&address, s.from, Page{URL: &address}.shape(false)})
 	}
-	c.asked++
-	c.queue = append(c.queue, step{&address, s.from})
+}
+
+// next takes the step out of the queue whose shape was asked for least, the
+// first of them where there are several.
+func (c *crawl) next() step {
+	best := 0
+	for i, s := range c.queue {
+		if c.visited[s.shape] < c.visited[c.queue[best].shape] {
+			best = i
+		}
+	}
+	s := c.queue[best]
+	c.queue = slices.Delete(c.queue, best, best+1)
+	c.visited[s.shape]++
+	return s
 }
 
 // hasRoom tells whether an address is among the first of its like, and counts it.
@@ -125,7 +140,7 @@ func (c *crawl) arrive(p Page) {
 		return
 	}
 	for _, link := range links(p) {
-		c.add(step{link, p.Name()})
+		c.add(step{to: link, from: p.Name()})
 	}
 }
 

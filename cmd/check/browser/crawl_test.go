@@ -5,6 +5,7 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"net/url"
+	"slices"
 	"strings"
 	"testing"
 
@@ -126,6 +127,30 @@ func TestCrawlIsBounded(t *testing.T) {
 				t.Errorf("Crawl() gives %d pages, want %d", got, tt.want)
 			}
 		})
+	}
+}
+
+// TestCrawlFindsTheRareAmongTheMany hides one page behind the last of very many
+// that are alike.
+func TestCrawlFindsTheRareAmongTheMany(t *testing.T) {
+	server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		w.Header().Set("Content-Type", "text/html")
+		switch depth := strings.Count(r.URL.Path, "/"); {
+		case r.URL.Path == "/":
+			for i := range 400 {
+				fmt.Fprintf(w, `<a href="/show/%d/1">a show</a>`, i)
+			}
+			fmt.Fprint(w, `<a href="/about">about</a>`)
+		case r.URL.Path == "/about":
+			fmt.Fprint(w, `<a href="/about/us">us</a>`)
+		case depth == 3:
+			fmt.Fprint(w, `<p>A show</p>`)
+		}
+	}))
+	t.Cleanup(server.Close)
+	pages := browser.Crawl(t, nil, server.URL)
+	if len(pages) != browser.MaxPages || !slices.ContainsFunc(pages, func(p browser.Page) bool { return p.Name() == "/about/us" }) {
+		t.Errorf("Crawl() gives %d pages and not /about/us among them", len(pages))
 	}
 }
 
