@@ -32,11 +32,11 @@ var (
 //   - mL, cL, dL, L: 0.1 mL below 1, ½ below 10, 1 below 50, 5 below 1 L,
 //     10 above; dL in quarters and cL in halves where they come out so;
 //   - tsp, tbsp, cup: sets as they exist (⅛ ¼ ½ 1 tsp; ½ 1 tbsp; ¼ ⅓ ½ 1 cup,
-//     and ⅔, ¾ as two scoops). The sum of two, "¾ cup + 1 tbsp", where that is
-//     exact with one filling more, or no single measure within 5 %. Below ⅛ tsp, pinches and
-//     smidgens;
-//   - fl oz: ¼ below 4, ½ below 20, 1 above; pint, quart, gallon, gill: quarters, or in
-//     smaller measures where that is more than 5 % off;
+//     and ⅔, ¾ as two scoops). The sum of two, "¾ cup + 1 tbsp", where no single
+//     measure is within 5 %, or within 2.5 % and one filling more is better by
+//     half. Below ⅛ tsp, pinches and smidgens;
+//   - fl oz: ¼ below 4, ½ below 20, 1 above; pint, quart, gallon, gill:
+//     quarters, or in smaller measures where that is more than 5 % off;
 //   - counts: quarters and thirds below 4, halves below 10, then whole ones;
 //     what is not cut (sprigs, drops) whole; never none.
 //

@@ -67,7 +67,9 @@ func (c *cursor) heat() (Heat, bool) {
 			return c.spelledHeat()
 		}
 		c.space()
-		c.acceptWord("oven")
+		if c.acceptWord("oven") && c.space() && (c.acceptWord("to") || c.acceptWord("at")) {
+			c.space()
+		}
 		c.acceptRune(":")
 		c.space()
 		if h, ok := c.degrees(oven); ok {
@@ -179,7 +181,12 @@ func (c *cursor) degrees(oven string) (Heat, bool) {
 		return Heat{}, false
 	}
 	h := Heat{Degrees: One(from), Oven: oven}
-	marked, scale := c.degreeSign(from)
+	cups := maxCups
+	switch lastWord(strings.TrimRight(c.text[:start.at], " \u00a0")) {
+	case "to", "at":
+		cups = ten // "cool to 27 C"
+	}
+	marked, scale := c.degreeSign(from, cups)
 	afterFirst := *c
 	to, toMarked, toScale, ok := c.upper(from, scale)
 	if ok {
@@ -217,26 +224,12 @@ func (c *cursor) degreeFigures() (Number, bool) {
 }
 
 // degreeSign reads the degree sign and the scale after a number n; scale is ""
-// if it is not said.
-func (c *cursor) degreeSign(n Number) (marked bool, scale string) {
+// if it is not said. Up to cups, "n C" means cups.
+func (c *cursor) degreeSign(n, cups Number) (marked bool, scale string) {
 	start := *c
 	spaced := c.space()
-	switch c.acceptRune("℃℉") {
-	case '℃':
-		return true, "C"
-	case '℉':
-		return true, "F"
-	}
-	marked = c.acceptRune("°º˚") != 0
-	if !marked {
-		if w := lower(c.word()); w == "degrees" || w == "degree" || w == "deg" || w == "degs" || w == "oc" || w == "of" && !spaced {
-			marked = true
-			c.at += len(w)
-			if w[0] == 'o' {
-				return true, strings.ToUpper(w[1:])
-			}
-			c.accept(".")
-		}
+	if marked, scale = c.sign(spaced); scale != "" {
+		return marked, scale
 	}
 	afterSign := *c
 	if marked {
@@ -250,7 +243,7 @@ func (c *cursor) degreeSign(n Number) (marked bool, scale string) {
 		c.at += len(w)
 		return true, "F"
 	case "c", "f":
-		if marked || n.Cmp(maxCups) > 0 && (!spaced || w == "C" || w == "F") {
+		if marked || n.Cmp(cups) > 0 && (!spaced || w == "C" || w == "F") {
 			c.at += 1
 			return true, strings.ToUpper(w)
 		}
@@ -260,6 +253,30 @@ func (c *cursor) degreeSign(n Number) (marked bool, scale string) {
 		*c = start
 	}
 	return marked, ""
+}
+
+// sign reads "°", "degrees", "℃", "oC".
+func (c *cursor) sign(spaced bool) (marked bool, scale string) {
+	switch c.acceptRune("℃℉°º˚") {
+	case '℃':
+		return true, "C"
+	case '℉':
+		return true, "F"
+	case '°', 'º', '˚':
+		return true, ""
+	}
+	switch w := lower(c.word()); w {
+	case "degrees", "degree", "deg", "degs":
+		c.at += len(w)
+		c.accept(".")
+		return true, ""
+	case "oc", "of":
+		if w == "oc" || !spaced {
+			c.at += len(w)
+			return true, strings.ToUpper(w[1:])
+		}
+	}
+	return false, ""
 }
 
 // upper reads the second end of a range of temperatures. scale is the first
@@ -273,7 +290,7 @@ func (c *cursor) upper(from Number, scale string) (to Number, marked bool, toSca
 	if to, ok = c.degreeFigures(); !ok || to.Cmp(from) <= 0 {
 		return to, false, "", false
 	}
-	marked, toScale = c.degreeSign(to)
+	marked, toScale = c.degreeSign(to, maxCups)
 	if scale != "" && toScale != scale {
 		return to, false, "", false
 	}
@@ -332,7 +349,7 @@ func (c *cursor) spelledHeat() (Heat, bool) {
 		return Heat{}, false
 	}
 	h := Heat{Degrees: One(q.number())}
-	marked, scale := c.degreeSign(h.Degrees.From)
+	marked, scale := c.degreeSign(h.Degrees.From, maxCups)
 	h.Scale = scale
 	h.Oven = c.ovenAfter()
 	if !marked || c.isDifference(start.at) || scale == "" && c.isAngle(start.at) {

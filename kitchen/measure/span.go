@@ -30,6 +30,11 @@ func (c *cursor) reading(r *Reading) bool {
 			return true
 		}
 	}
+	return c.numbered(r, q, between)
+}
+
+// numbered reads on after the number q: a range, the unit, what follows it.
+func (c *cursor) numbered(r *Reading, q quantity, between bool) bool {
 	r.Approximate = r.Approximate || q.couple
 	r.Amount.Range = One(q.number())
 	alone := *c

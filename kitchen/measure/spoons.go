@@ -100,6 +100,9 @@ func nearestScoop(n Number) Number {
 // closeEnough is the relative error up to which one measure is better than two.
 const closeEnough = 0.05
 
+// worthAScoop is the relative error above which one filling more is worth it.
+const worthAScoop = 0.025
+
 // spoons writes tsp, tbsp and cups.
 func (h Hand) spoons(a Amount) Shown {
 	l, ok := spoonLadders[h.System]
@@ -139,10 +142,10 @@ func (l ladder) showSpoons(exact Range, to Amount) Shown {
 	return Shown{Text: to.String(), Amount: to, Parts: []Amount{to}, ErrorPercent: errorOf(exact, toBase(to.Range, size))}
 }
 
-// choose gives the measure for t teaspoons, or two whose sum it is: an exact sum
-// whose second part is one filling, or the nearest sum where no single measure
-// is close enough, to t or to that sum (or what is written would be written
-// anew when read).
+// choose gives the measure for t teaspoons, or two whose sum it is: a sum whose
+// second part is one filling if that is exact or halves an error worth it, or
+// the handiest sum where no single measure is close enough, to t or to that sum
+// (or what is written would be written anew when read).
 func (l ladder) choose(t float64, from Unit) (one, two scoop) {
 	one, off := l.single(t, from)
 	if off < 1e-9 {
@@ -150,7 +153,7 @@ func (l ladder) choose(t float64, from Unit) (one, two scoop) {
 	}
 	pair, offPair := l.pair(t)
 	handy := pair[1].scoops() <= 1
-	if offPair < 1e-9 && handy {
+	if handy && (offPair < 1e-9 || off > worthAScoop && offPair < off/2) {
 		return pair[0], pair[1]
 	}
 	if off <= closeEnough || offPair > off-1e-9 {
@@ -204,8 +207,8 @@ func (l ladder) single(t float64, from Unit) (scoop, float64) {
 
 // pair gives the handiest sum of two measures for t teaspoons and its relative
 // error: one of the larger measures that fit, and what is left in tablespoons
-// or teaspoons. An exact sum comes before any other; else a scoop more is worth
-// one per cent of error less.
+// or teaspoons. A scoop more is worth one per cent of error less, and so is
+// being exact.
 func (l ladder) pair(t float64) (best [2]scoop, off float64) {
 	off = math.Inf(1)
 	cost := math.Inf(1)
@@ -213,12 +216,13 @@ func (l ladder) pair(t float64) (best [2]scoop, off float64) {
 		e := math.Abs(l.total([2]scoop{first, second})-t) / t
 		c := first.scoops() + second.scoops() + 100*e
 		if e > 1e-9 {
-			c += 1000
+			c++
 		}
 		if second.unit == Teaspoon {
 			c += 0.5
 		}
-		if first.about() > 0 && second.about() > 0 && c < cost-1e-9 {
+		fits := second.about() > 0 && second.about() <= l.most(second.unit)
+		if first.about() > 0 && fits && c < cost-1e-9 {
 			best, off, cost = [2]scoop{first, second}, e, c
 		}
 	}
@@ -238,6 +242,15 @@ func (l ladder) pair(t float64) (best [2]scoop, off float64) {
 		}
 	}
 	return best, off
+}
+
+// most is how many u the second part of a sum may have: fewer teaspoons than
+// two tablespoons, four tablespoons.
+func (l ladder) most(u Unit) float64 {
+	if u == Teaspoon {
+		return 2*l.tbspAbout - 0.5
+	}
+	return 4
 }
 
 // left measures what is left beside the first measure, x of u, in halves; less
