@@ -2,6 +2,7 @@ package recipe
 
 import (
 	"strings"
+	"sync"
 
 	"benchproof/kitchen/measure"
 )
@@ -128,7 +129,7 @@ func (t *teller) showMass(amount measure.Amount, style Style) written {
 			break
 		}
 		if ml, ok := t.food.Millilitres(grams.Range, t.line.form()); ok {
-			t.assume(measure.US.Describe(measure.Cup))
+			t.assumeUnit(measure.US, measure.Cup)
 			t.source = t.weightSource()
 			return fromShown(measure.Hand{System: measure.US}.InVolume(ml), foreign)
 		}
@@ -162,7 +163,7 @@ func (t *teller) showVolume(amount measure.Amount, style Style) written {
 	case USStyle:
 		return t.showUS(amount)
 	case MetricStyle, ImperialStyle:
-		if spoon[amount.Unit] && !t.isButter() {
+		if spoon[amount.Unit] && !t.isButter() && t.isSpoonful(amount) {
 			return t.showSpoons(amount)
 		}
 		if familyOf(amount.Unit) == metric && style == MetricStyle {
@@ -181,6 +182,13 @@ func (t *teller) showVolume(amount measure.Amount, style Style) written {
 	return t.hand(t.system, amount, familyOf(amount.Unit))
 }
 
+// isSpoonful tells an amount that is less than a quarter of a cup: more is
+// poured or weighed.
+func (t *teller) isSpoonful(amount measure.Amount) bool {
+	one, ok := t.system.Millilitres(amount.Unit)
+	return !ok || amount.To.Mul(one).Cmp(measure.Whole(59)) < 0
+}
+
 // showSpoons writes spoons for the reader's own, which are not the line's where
 // that means the Australian tablespoon of 20 mL.
 func (t *teller) showSpoons(amount measure.Amount) written {
@@ -190,7 +198,7 @@ func (t *teller) showSpoons(amount measure.Amount) written {
 	if !ok || !known || was.Sub(is).Quo(is).Cmp(sameSpoon) <= 0 && is.Sub(was).Quo(is).Cmp(sameSpoon) <= 0 {
 		return t.hand(t.system, amount, neutral)
 	}
-	t.assume(t.system.Describe(amount.Unit))
+	t.assumeUnit(t.system, amount.Unit)
 	return fromShown(measure.Hand{System: to}.Write(amount.Scale(was.Quo(is))), neutral)
 }
 
@@ -207,7 +215,7 @@ func (t *teller) showUS(amount measure.Amount) written {
 	if err != nil || informal(amount.Unit) {
 		return t.hand(t.system, amount, familyOf(amount.Unit))
 	}
-	t.assume(t.system.Describe(amount.Unit))
+	t.assumeUnit(t.system, amount.Unit)
 	return fromShown(measure.Hand{System: measure.US}.InVolume(ml.Range), foreign)
 }
 
@@ -217,7 +225,7 @@ func (t *teller) poured(amount measure.Amount, style Style) written {
 	if err != nil {
 		return t.hand(t.system, amount, familyOf(amount.Unit))
 	}
-	t.assume(t.system.Describe(amount.Unit))
+	t.assumeUnit(t.system, amount.Unit)
 	if style == MetricStyle {
 		return t.hand(measure.Metric, ml, metric)
 	}
@@ -245,7 +253,7 @@ func (t *teller) other(style Style, shown written) string {
 		return text
 	}
 	quiet := *t
-	quiet.packed = false
+	quiet.packed, quiet.quiet = false, true
 	to := USStyle
 	if shown.family == foreign || shown.family == imperial || style == USStyle || style == ImperialStyle {
 		to = MetricStyle
@@ -277,7 +285,7 @@ func (t *teller) beaten() string {
 
 func (t *teller) hand(s measure.System, a measure.Amount, f family) written {
 	if f == neutral && a.Unit.Kind() == measure.Volume || f == foreign && a.Unit.Kind() == measure.Volume {
-		t.assume(t.system.Describe(a.Unit))
+		t.assumeUnit(t.system, a.Unit)
 	}
 	return fromShown(measure.Hand{System: s}.Write(a), f)
 }
@@ -296,12 +304,42 @@ func fromShown(s measure.Shown, f family) written {
 }
 
 func (t *teller) assume(text string) {
-	if text != "" && t.assumed == "" {
+	if text != "" && t.assumed == "" && !t.quiet {
 		t.assumed = text
 	}
 }
 
+// assumeUnit keeps what a unit was taken to hold.
+func (t *teller) assumeUnit(s measure.System, u measure.Unit) {
+	if t.assumed == "" && !t.quiet {
+		t.assume(descriptions()[sized{s, u}])
+	}
+}
+
+// sized is a unit in somebody's measures.
+type sized struct {
+	system measure.System
+	unit   measure.Unit
+}
+
+// descriptions has the words of measure.System.Describe for every unit, made
+// once: a page of lines asks for the same few again and again.
+var descriptions = sync.OnceValue(func() map[sized]string {
+	all := map[sized]string{}
+	for _, s := range measure.Systems() {
+		for _, u := range measure.Units() {
+			if text := s.Describe(u); text != "" {
+				all[sized{s, u}] = text
+			}
+		}
+	}
+	return all
+})
+
 func (t *teller) weightSource() string {
+	if t.quiet {
+		return ""
+	}
 	if w, err := t.food.Grams(measure.Of(measure.Whole(1), measure.Cup), t.line.form(), measure.US); err == nil {
 		return w.Source
 	}

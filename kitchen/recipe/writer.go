@@ -100,6 +100,7 @@ type teller struct {
 	system measure.System
 
 	pack    bool // the line stands for one pack, whose size is printed on it
+	quiet   bool // only the amount is asked for, not how it came about
 	packed  bool // the measure says the packs: "2 × 400 g", and the words "tins"
 	assumed string
 	source  string

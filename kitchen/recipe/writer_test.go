@@ -113,7 +113,7 @@ func TestWriteQuestions(t *testing.T) {
 	w := recipe.Writer{Larder: larder(t)}
 	for line, want := range map[string]string{
 		"200 g flour 100 g sugar": "number that was not understood",
-		"2 tubs moonrock":      "does not know “moonrock”",
+		"2 tubs moonrock":         "does not know “moonrock”",
 		"200 g / 9 oz butter":     "more than 10 % apart",
 		"1 stick (200 g) butter":  "weighs about 113 g",
 		"200 g flour":             "",

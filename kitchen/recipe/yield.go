@@ -21,13 +21,23 @@ func readYield(text string) Yield {
 		if !ok || !r.HasAmount() {
 			continue
 		}
-		y.Amount, y.Of = r.Amount, yieldOf(verb, of)
+		y.set(r.Amount, verb, of)
 		return y
 	}
 	if r, of, ok := measure.ReadAmount(text); ok && r.HasAmount() {
-		y.Amount, y.Of = r.Amount, yieldOf("", of)
+		y.set(r.Amount, "", of)
 	}
 	return y
+}
+
+// set keeps an amount of things made. Bars and slices are what is made here, not
+// what it is measured in.
+func (y *Yield) set(a measure.Amount, verb, of string) {
+	if a.Unit != measure.Each && a.Unit.Kind() == measure.Count {
+		of = strings.TrimSpace(a.Unit.Name(a.To.Cmp(measure.Whole(1)) > 0) + " " + of)
+		a.Unit = measure.Each
+	}
+	y.Amount, y.Of = a, yieldOf(verb, of)
 }
 
 // yieldClauses cuts a line of facts into its clauses, and brackets out of them:

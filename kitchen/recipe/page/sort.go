@@ -39,7 +39,6 @@ func (s *sorter) isSure(r *Row) bool {
 }
 
 func (s *sorter) placeBySection(i int) {
-	r := &s.rows[i]
 	switch s.at {
 	case atStart, inIntro:
 		s.placeEarly(i)
@@ -47,32 +46,33 @@ func (s *sorter) placeBySection(i int) {
 		s.placeIngredient(i)
 	case inMethod:
 		s.placeStep(i)
-	case inEquipment:
-		if s.startsList(i) {
-			s.placeIngredient(i)
-			return
-		}
-		r.Role = Equipment
-	case inCredits:
-		r.Role = Credit
 	default:
-		if s.startsList(i) {
-			s.placeIngredient(i)
-			return
-		}
-		r.Role = Note
+		s.placeAside(i)
 	}
-	s.startsMethod(i)
+}
+
+// placeAside sorts a row among equipment, credits or notes.
+func (s *sorter) placeAside(i int) {
+	switch {
+	case s.at != inCredits && s.startsList(i):
+		s.placeIngredient(i)
+	case s.startsMethod(i):
+		s.rows[i].Role = Heading
+		s.at, s.said, s.entered = inMethod, true, false
+	case s.at == inEquipment:
+		s.rows[i].Role = Equipment
+	case s.at == inCredits:
+		s.rows[i].Role = Credit
+	default:
+		s.rows[i].Role = Note
+	}
 }
 
 // startsMethod tells, inside notes or equipment, that a heading is followed by
 // numbered instructions: the method goes on under a heading nobody foresaw.
-func (s *sorter) startsMethod(i int) {
-	r, next := &s.rows[i], s.next(i)
-	if next != nil && next.Numbered && method.Begins(next.Words) && shapeOf(*r, s.shouting) == certain {
-		r.Role = Heading
-		s.at, s.said, s.entered = inMethod, true, false
-	}
+func (s *sorter) startsMethod(i int) bool {
+	next := s.next(i)
+	return next != nil && next.Numbered && method.Begins(next.Words) && shapeOf(s.rows[i], s.shouting) == certain
 }
 
 // placeEarly sorts a row before any ingredient.
