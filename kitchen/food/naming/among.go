@@ -10,7 +10,7 @@ func (x *Names) findAmong(list []token) finding {
 	}
 	best.how = Modifiers
 	for i, t := range list {
-		if !best.used[i] && modifiers[t.stem] == stateWord {
+		if !best.used.has(i) && modifiers[t.stem] == stateWord {
 			best.how = Ask
 		}
 	}
@@ -41,7 +41,7 @@ func (x *Names) findHead(list []token) finding {
 
 func (x *Names) stateAmong(f finding) bool {
 	for i, t := range f.list {
-		if !f.used[i] && modifiers[t.stem] == stateWord {
+		if !f.used.has(i) && modifiers[t.stem] == stateWord {
 			return true
 		}
 	}
@@ -72,23 +72,32 @@ func (x *Names) sameNoun(entries []nameEntry, noun string) []nameEntry {
 }
 
 // bestAmong finds the name with most words among those of list, and those
-// level with it. Every word left over must be a modifier, or unknown if
-// unknowns may pass; never a word of other foods' names.
+// level with it; of two names with as many words a learned one. Every word left
+// over must be a modifier, or unknown if unknowns may pass; never a word of
+// other foods' names.
 func (x *Names) bestAmong(list []token, unknowns bool) finding {
-	head := x.headOf(list)
+	head := headOf(list)
 	if head < 0 {
 		return finding{how: None}
 	}
+	barred, states := x.leftovers(list, unknowns)
 	best := finding{how: None}
 	var bestScore int
-	for _, names := range []*index{x.learned, x.known} {
+	for learned, names := range []*index{x.known, x.learned} {
 		for i, t := range list {
 			if earlier(list, i) {
 				continue
 			}
 			for _, e := range names.rarest[t.stem] {
-				used, score := x.fit(e, list, head, unknowns)
-				if score == 0 || score < bestScore {
+				used, same := place(e.tokens, list)
+				if used == 0 || !used.has(head) || barred&^used != 0 {
+					continue
+				}
+				score := 100*len(e.tokens) + 50*learned + 2*same - 10*(states&^used).count()
+				if e.primary {
+					score++
+				}
+				if score < bestScore {
 					continue
 				}
 				if score > bestScore {
@@ -99,6 +108,27 @@ func (x *Names) bestAmong(list []token, unknowns bool) finding {
 		}
 	}
 	return best
+}
+
+// leftovers marks the words that may not be left over beside a name, and those
+// that make another food of it.
+func (x *Names) leftovers(list []token, unknowns bool) (barred, states marks) {
+	for i, t := range list {
+		if isFigure(t.plain) {
+			continue
+		}
+		switch x.known.class(t.stem) {
+		case foodWord:
+			barred.set(i)
+		case unknownWord:
+			if !unknowns {
+				barred.set(i)
+			}
+		case stateWord:
+			states.set(i)
+		}
+	}
+	return barred, states
 }
 
 func earlier(list []token, i int) bool {
@@ -120,47 +150,14 @@ func (f *finding) add(e nameEntry) {
 	f.entries = append(f.entries, e)
 }
 
-// fit scores how well a name stands among the words of list: 0 not at all,
-// else more for every word it takes, less for a word left over that makes
-// another food of it, a little more for the same number (plural or singular)
-// and for the shown name.
-func (x *Names) fit(e nameEntry, list []token, head int, unknowns bool) (used []bool, score int) {
-	if len(e.tokens) > len(list) {
-		return nil, 0
-	}
-	used, same := place(e.tokens, list)
-	if used == nil || !used[head] {
-		return nil, 0
-	}
-	states := 0
-	for i, t := range list {
-		if used[i] {
-			continue
-		}
-		class := x.known.class(t.stem)
-		if class == foodWord && !isFigure(t.plain) || class == unknownWord && !unknowns && !isFigure(t.plain) {
-			return nil, 0
-		}
-		if class == stateWord {
-			states++
-		}
-	}
-	score = 100*len(e.tokens) + 2*same + 1 - 10*states
-	if e.primary {
-		score++
-	}
-	return used, score
-}
-
 // place finds the words of a name in list, in the name's order, or in any
 // order around an "of" ("zest of an orange"). It gives which words of list it
-// took, nil if not all are there, and how many agree in number as well.
-func place(name, list []token) (used []bool, same int) {
-	anyOrder := false
-	for _, t := range list {
-		anyOrder = anyOrder || t.plain == "of" || t.plain == "from"
+// took, none if not all are there, and how many agree in number as well.
+func place(name, list []token) (used marks, same int) {
+	if len(name) > len(list) {
+		return 0, 0
 	}
-	used = make([]bool, len(list))
+	anyOrder := indexOf(list, turners) >= 0
 	from := 0
 	for _, n := range name {
 		at := -1
@@ -168,15 +165,15 @@ func place(name, list []token) (used []bool, same int) {
 			from = 0
 		}
 		for i := from; i < len(list); i++ {
-			if !used[i] && list[i].stem == n.stem {
+			if !used.has(i) && list[i].stem == n.stem {
 				at = i
 				break
 			}
 		}
 		if at < 0 {
-			return nil, 0
+			return 0, 0
 		}
-		used[at] = true
+		used.set(at)
 		from = at + 1
 		if list[at].plain == n.plain {
 			same++
@@ -185,9 +182,12 @@ func place(name, list []token) (used []bool, same int) {
 	return used, same
 }
 
+// turners stand between a food and what it is a part of.
+var turners = wordSet("of from")
+
 // headOf finds the noun: the last word that is no modifier, or the last of all
 // if every word is one; −1 in an empty list.
-func (x *Names) headOf(list []token) int {
+func headOf(list []token) int {
 	for i := len(list) - 1; i >= 0; i-- {
 		if modifiers[list[i].stem] == unknownWord && !isFigure(list[i].plain) {
 			return i

@@ -36,11 +36,13 @@ func (x *Names) Find(written string) Found {
 	if len(p.main) == 0 {
 		return Found{How: None}
 	}
-	if id, ok := x.learned.ids[stemKey(p.all)]; ok {
-		return Found{ID: id, How: Learned}
+	if len(x.learned.ids) > 0 {
+		if id, ok := x.learned.ids[stemKey(p.all)]; ok {
+			return Found{ID: id, How: Learned}
+		}
 	}
 	for len(p.asides) > 0 && len(p.main) < mostWords && x.modifiersOnly(p.main) { // "boneless, skinless thighs"
-		p.main, p.asides = append(append([]token(nil), p.main...), p.asides[0]...), p.asides[1:]
+		p = newPhrase(append(append([]token(nil), p.main...), p.asides[0]...), p.asides[1:])
 	}
 	if m, ok := x.findInverted(p); ok {
 		return m
@@ -55,7 +57,8 @@ func (x *Names) modifiersOnly(list []token) bool {
 			return false
 		}
 	}
-	return len(x.learned.whole(list)) == 0 && len(x.known.whole(list)) == 0
+	k := keysOf(list)
+	return len(x.learned.whole(k)) == 0 && len(x.known.whole(k)) == 0
 }
 
 // findInverted reads "flour, plain" and "sugar (caster)" as the name turned
@@ -124,28 +127,25 @@ func (x *Names) find(list []token) finding {
 // findWhole takes the phrase as a name, as learned, as is, or with its words
 // parted differently.
 func (x *Names) findWhole(list []token) finding {
-	for _, whole := range []struct {
-		entries []nameEntry
-		learned bool
-	}{{x.learned.whole(list), true}, {x.known.whole(list), false}, {x.known.spaceless(list), false}} {
-		if len(whole.entries) == 0 {
-			continue
-		}
-		f := finding{entries: whole.entries, how: Alias, used: make([]bool, len(list)), list: list}
-		for i := range f.used {
-			f.used[i] = true
-		}
-		switch {
-		case whole.learned:
-			f.how = Learned
-		case len(f.entries) > 1:
-			f.how = Ask
-		case f.entries[0].primary:
-			f.how = Exact
-		}
+	k := keysOf(list)
+	f := finding{entries: x.learned.whole(k), how: Learned, used: allMarks, list: list}
+	if len(f.entries) > 0 {
 		return f
 	}
-	return finding{how: None}
+	if f.entries = x.known.whole(k); len(f.entries) == 0 {
+		f.entries = x.known.spaceless(k)
+	}
+	switch {
+	case len(f.entries) == 0:
+		return finding{how: None}
+	case len(f.entries) > 1:
+		f.how = Ask
+	case f.entries[0].primary:
+		f.how = Exact
+	default:
+		f.how = Alias
+	}
+	return f
 }
 
 // adverbials begin what is said about a food, not its name.

@@ -1,6 +1,9 @@
 package naming
 
-import "strings"
+import (
+	"math/bits"
+	"strings"
+)
 
 // finding is one reading of a phrase: the foods it can be, which of its words
 // the name took, and what is left.
@@ -8,17 +11,27 @@ type finding struct {
 	entries []nameEntry
 	how     How
 	list    []token
-	used    []bool  // by word of list
+	used    marks   // the words of list that the name took
 	left    []token // words cut off before list was read
 }
+
+// marks is a set of the first 64 words of a phrase: more are not read.
+type marks uint64
+
+// allMarks is every word.
+const allMarks = ^marks(0)
+
+func (m marks) has(i int) bool { return i < 64 && m&(1<<i) != 0 }
+func (m *marks) set(i int)     { *m |= 1 << i }
+func (m marks) count() int     { return bits.OnesCount64(uint64(m)) }
 
 // sure tells whether the finding is one food and no question.
 func (f finding) sure() bool { return f.how != None && f.how != Ask }
 
 // uses tells whether the name took any word of list[from:to].
 func (f finding) uses(from, to int) bool {
-	for i := from; i < to && i < len(f.used); i++ {
-		if f.used[i] {
+	for i := from; i < to; i++ {
+		if f.used.has(i) {
 			return true
 		}
 	}
@@ -29,7 +42,7 @@ func (f finding) uses(from, to int) bool {
 func (f finding) answer(asides [][]token) Found {
 	var rest []token
 	for i, t := range f.list {
-		if i >= len(f.used) || !f.used[i] {
+		if f.how == None || !f.used.has(i) {
 			rest = append(rest, t)
 		}
 	}

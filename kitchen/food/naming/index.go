@@ -92,13 +92,18 @@ func (x *index) class(s string) wordClass {
 	return unknownWord
 }
 
-// whole finds the foods one of whose names is exactly this list of words.
-// A shown name hides aliases; several foods with an alias in common are all
-// given, in the larder's order.
-func (x *index) whole(list []token) []nameEntry {
-	found := x.exact[plainKey(list)]
+// keys are the ways a phrase is looked up whole.
+type keys struct{ plain, stem string }
+
+func keysOf(list []token) keys { return keys{plain: plainKey(list), stem: stemKey(list)} }
+
+// whole finds the things one of whose names is exactly this phrase. A shown
+// name hides aliases; several things with an alias in common are all given, in
+// their order.
+func (x *index) whole(k keys) []nameEntry {
+	found := x.exact[k.plain]
 	if len(found) == 0 {
-		found = x.stems[stemKey(list)]
+		found = x.stems[k.stem]
 	}
 	for _, e := range found {
 		if e.primary {
@@ -108,11 +113,10 @@ func (x *index) whole(list []token) []nameEntry {
 	return found
 }
 
-// spaceless finds names that differ from the list in where words are parted.
-func (x *index) spaceless(list []token) []nameEntry {
-	key := strings.ReplaceAll(stemKey(list), " ", "")
-	if len(key) < 6 {
+// spaceless finds names that differ from the phrase in where words are parted.
+func (x *index) spaceless(k keys) []nameEntry {
+	if len(k.stem) < 6 {
 		return nil
 	}
-	return x.joined[key]
+	return x.joined[strings.ReplaceAll(k.stem, " ", "")]
 }
