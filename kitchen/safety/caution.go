@@ -140,8 +140,14 @@ func hasKidneyBeans(d dish) bool { return d.hasUntinned(kidneyBeans, nil) }
 func hasRice(d dish) bool { return d.isHot() && d.has(rice, notRice) }
 
 // isKeptCold asks for foods that spoil, cooked and then kept.
+// isKeptCold is of what is chilled after cooking, and of meat in a slow pot,
+// which stays warm for hours and is rarely eaten up.
 func isKeptCold(d dish) bool {
-	return !hasRice(d) && d.afterHeat(keptCold) && !isPreserve(d)
+	return !hasRice(d) && !isPreserve(d) && (d.afterHeat(keptCold) || isSlowPot(d))
+}
+
+func isSlowPot(d dish) bool {
+	return d.isHot() && slowCooking.MatchString(d.method) && d.has(meat, notMeat)
 }
 
 func isPreserve(d dish) bool {
