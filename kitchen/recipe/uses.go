@@ -45,9 +45,11 @@ type connector struct {
 func (c *connector) connect(at Position) {
 	component := &c.recipe.Components[at.Component]
 	step := &component.Steps[at.Step]
-	made := c.madeIn(step.Text)
-	home := c.home(at, without(c.foods.In(step.Text, nil), made))
-	found := c.foods.In(step.Text, func(n int) bool { return c.lines[n][0] == home })
+	text := mention.Cut(step.Text)
+	components := c.made.In(text, nil)
+	made := c.inFull(components)
+	home := c.home(at, without(c.foods.In(text, nil), made))
+	found := c.foods.In(text, func(n int) bool { return c.lines[n][0] == home })
 	for _, f := range without(found, made) {
 		for _, n := range c.choose(f.Names, home) {
 			line := c.recipe.Components[c.lines[n][0]].Lines[c.lines[n][1]]
@@ -57,7 +59,7 @@ func (c *connector) connect(at Position) {
 			c.used[c.lines[n]] = true
 		}
 	}
-	for _, f := range c.made.In(step.Text, nil) {
+	for _, f := range components {
 		for _, n := range f.Names {
 			if n != at.Component && n != home && c.recipe.Components[n].Name != "" && c.started(n) && !c.isFood(f.Words, step.Uses) {
 				step.Uses = append(step.Uses, Use{Component: n, Line: -1, Words: f.Words})
@@ -72,11 +74,11 @@ func (c *connector) connect(at Position) {
 	}
 }
 
-// madeIn finds components named in full, "the almond cream": no mention of
+// inFull picks the components named in full, "the almond cream": no mention of
 // almonds or cream.
-func (c *connector) madeIn(text string) []mention.Found {
+func (c *connector) inFull(found []mention.Found) []mention.Found {
 	var full []mention.Found
-	for _, f := range c.made.In(text, nil) {
+	for _, f := range found {
 		for _, n := range f.Names {
 			name := strings.ToLower(c.recipe.Components[n].Name)
 			if strings.Contains(name, " ") && strings.HasSuffix(strings.ToLower(f.Words), name) {

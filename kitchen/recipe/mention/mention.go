@@ -51,10 +51,19 @@ func New(names []string) *Index {
 	return x
 }
 
+// Text is a text cut into words, to look for several lists of names in.
+type Text struct {
+	text   string
+	tokens []token
+}
+
+// Cut cuts a text into words.
+func Cut(text string) Text { return Text{text, cut(text)} }
+
 // In finds the mentions in text, in order. A name is found once. Where several
 // names could be meant, those that prefer holds for are; prefer may be nil.
-func (x *Index) In(text string, prefer func(name int) bool) []Found {
-	tokens := cut(text)
+func (x *Index) In(t Text, prefer func(name int) bool) []Found {
+	text, tokens := t.text, t.tokens
 	var found []Found
 	seen := map[int]bool{}
 	for i := 0; i < len(tokens); i++ {
@@ -157,7 +166,7 @@ type token struct {
 }
 
 func cut(text string) []token {
-	var all []token
+	all := make([]token, 0, len(text)/5+1)
 	at := -1
 	for i, c := range text + " " {
 		inside := unicode.IsLetter(c) || unicode.IsNumber(c) || c == '-' || c == '\'' || c == '’' || c == '.' && at >= 0 && i+1 < len(text) && text[i+1] != ' '
@@ -183,7 +192,7 @@ func (x *Index) start(tokens []token, i int, names []int) int {
 		w := tokens[k].stem
 		opens := k == 0 || tokens[k-1].ends
 		own := slices.ContainsFunc(names, func(n int) bool { return slices.Contains(x.names[n].words, w) })
-		if !own && !leading[w] && !describing[w] && !unicode.IsNumber(first(w)) || opens && orders[w] && !own {
+		if !own && !leading[w] && !describing[w] && !unicode.IsNumber(first(w)) || opens && !own && (orders[w] || articles[tokens[k+1].stem]) {
 			break
 		}
 		from = k
@@ -225,8 +234,12 @@ func stem(w string) string {
 	return w
 }
 
-// orders are words that a clause can order to do: "Warm the jam".
-var orders = set(`cold warm hot soft smooth dry last first`)
+// orders are words that a clause can order to do: "Warm the jam". Any word is
+// one before an article: "Brown the lamb".
+var (
+	orders   = set(`cold warm hot soft smooth dry last first`)
+	articles = set(`the a an your`)
+)
 
 var (
 	leading = set(`the a an of all half quarter third rest remaining reserved some most more extra other another little few both each

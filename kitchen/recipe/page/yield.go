@@ -81,12 +81,16 @@ func hasPeople(fields []string) bool {
 func hasCount(fields []string) bool {
 	for i, f := range fields {
 		f = strings.TrimLeft(f, "(~≈")
-		if isNumeric(firstRune(f)) || numberWords[f] || i < 2 && (f == "a" || f == "an") && len(fields) <= 5 {
+		if isNumeric(firstRune(f)) || numberWords[f] || i < 2 && (f == "a" || f == "an") && i+1 < len(fields) && whole[strings.Trim(fields[i+1], ".,")] {
 			return true
 		}
 	}
 	return false
 }
+
+// whole are things that "makes a …" counts as one.
+var whole = set(`loaf cake tart pie tray batch jar pot bowl crowd ring round pan dish big large small deep traybake dozen family whole
+	pavlova quiche pizza pudding litre 20 23 25`)
 
 // isCredit tells lines that say where the recipe came from.
 func isCredit(words string) bool {
