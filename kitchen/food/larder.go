@@ -17,7 +17,7 @@ type Larder struct {
 
 // NewLarder makes a larder of foods. It copies the slice, not what the foods
 // point to: do not change those afterwards. Of two foods with one ID the later
-// stays. Making it takes about a millisecond per hundred foods.
+// stays. Making one of 2,000 foods takes some 40 ms: make it once.
 func NewLarder(foods []Food) *Larder {
 	l := &Larder{byID: make(map[string]*Food, len(foods))}
 	own := append([]Food(nil), foods...)

@@ -57,16 +57,21 @@ func (f *Food) Grams(a measure.Amount, form string, sys measure.System) (Weighed
 	return out, nil
 }
 
-// pieceName words one piece: "large", "clove", "medium (EU, UK)", "egg".
+// pieceName words one piece: "large", "clove", "medium (EU and UK size)", "egg".
 func pieceName(w Weight, f *Food) string {
 	name := strings.TrimSpace(w.Form + " " + w.Unit.Name(false))
 	if name == "" {
 		name = f.Name
 	}
 	if w.System != "" {
-		name += " (" + w.System.Name() + " size)"
+		name += " (" + either(sizeClasses[w.System], w.System.Name()) + ")"
 	}
 	return name
+}
+
+// sizeClasses say whose sizes a weight with a system speaks of.
+var sizeClasses = map[measure.System]string{
+	measure.Metric: "EU and UK size", measure.Australian: "Australian size", measure.US: "US size",
 }
 
 func (f *Food) noWeight(u measure.Unit, kind measure.Kind) error {

@@ -82,8 +82,8 @@ func TestGramsSayWhatWasAssumed(t *testing.T) {
 		// 589/2008, art. 4, less 12 % shell (SR 26 01123 refuse), an estimate.
 		{"large eggs", "egg", "3", measure.Each, "large", measure.US, "150", "1 large = 50 g", false},
 		{"eggs unsaid", "egg", "3", measure.Each, "", measure.Metric, "150", "1 large = 50 g", false},
-		{"EU large eggs", "egg", "3", measure.Each, "large", measure.Metric, "180", "1 large (metric size) = 60 g", true},
-		{"UK large eggs", "egg", "1", measure.Each, "large", measure.Imperial, "60", "1 large (metric size) = 60 g", true},
+		{"EU large eggs", "egg", "3", measure.Each, "large", measure.Metric, "180", "1 large (EU and UK size) = 60 g", true},
+		{"UK large eggs", "egg", "1", measure.Each, "large", measure.Imperial, "60", "1 large (EU and UK size) = 60 g", true},
 		{"extra large", "egg", "2", measure.Each, "extra large", measure.US, "112", "1 extra large = 56 g", false},
 		{"yolks", "egg-yolk", "2", measure.Each, "large", measure.US, "34", "1 large = 17 g", false},
 		{"size with a form", "onion", "2", measure.Each, "large chopped", measure.US, "300", "1 large = 150 g", false},
@@ -94,7 +94,7 @@ func TestGramsSayWhatWasAssumed(t *testing.T) {
 		{"leaf for sheet", "gelatine-leaves", "4", measure.Sheet, "", measure.Metric, "8", "1 leaf = 2 g", false},
 		{"gold leaf", "gelatine-leaves", "4", measure.Leaf, "silver", measure.Metric, "10", "1 silver leaf = 2.5 g", false},
 		{"tin at home", "tinned-chickpeas", "1", measure.Tin, "", measure.Metric, "240", "1 tin = 240 g", true},
-		{"US can", "tinned-chickpeas", "1", measure.Tin, "", measure.US, "253", "1 tin (US customary size) = 253 g", false},
+		{"US can", "tinned-chickpeas", "1", measure.Tin, "", measure.US, "253", "1 tin (US size) = 253 g", false},
 		// Lengths go by the inch.
 		{"an inch of ginger", "fresh-ginger", "1", measure.Inch, "", measure.US, "12", "1 in = 12 g", true},
 		{"centimetres of ginger", "fresh-ginger", "5.08", measure.Centimetre, "", measure.Metric, "24", "1 in = 12 g", true},

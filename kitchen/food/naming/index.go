@@ -60,6 +60,18 @@ func put(m map[string][]nameEntry, key string, e nameEntry) {
 
 // finish builds what needs all names to be in.
 func (x *index) finish() {
+	x.fileByRarest()
+	for word := range x.words {
+		x.addSlips(word)
+	}
+	for word := range modifiers {
+		if _, ok := x.words[word]; !ok {
+			x.addSlips(word)
+		}
+	}
+}
+
+func (x *index) fileByRarest() {
 	for _, e := range x.all {
 		rare := e.tokens[0].stem
 		for _, t := range e.tokens[1:] {
@@ -68,14 +80,6 @@ func (x *index) finish() {
 			}
 		}
 		x.rarest[rare] = append(x.rarest[rare], e)
-	}
-	for word := range x.words {
-		x.addSlips(word)
-	}
-	for word := range modifiers {
-		if _, ok := x.words[word]; !ok {
-			x.addSlips(word)
-		}
 	}
 }
 

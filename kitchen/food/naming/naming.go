@@ -58,6 +58,6 @@ func (x *Names) Learn(names map[string]string) *Names {
 			next.learned.ids[key] = id
 		}
 	}
-	next.learned.finish()
+	next.learned.fileByRarest() // a slip in a learned name is not forgiven
 	return &next
 }
