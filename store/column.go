@@ -3,6 +3,7 @@ package store
 import (
 	"fmt"
 	"strconv"
+	"strings"
 	"time"
 
 	"benchproof/kitchen/measure"
@@ -78,13 +79,51 @@ func (e exact) Scan(value any) (err error) {
 	return err
 }
 
-// number reads an exact number; most are short and whole, which is cheap.
+// number reads an exact number as its String writes it, however long: what was
+// saved must never be unreadable.
 func number(text string) (measure.Number, error) {
-	if text == "0" {
-		return measure.Number{}, nil
+	above, below, isRatio := strings.Cut(text, "/")
+	n, err := whole(above)
+	if err != nil || !isRatio {
+		return n, err
 	}
-	if n, err := strconv.ParseInt(text, 10, 64); err == nil {
+	m, err := whole(below)
+	if err == nil && m.Sign() <= 0 {
+		err = fmt.Errorf("%q is not an exact number", text)
+	}
+	if err != nil {
+		return measure.Number{}, err
+	}
+	return n.Quo(m), nil
+}
+
+// whole reads a whole number, which nearly always fits a machine word.
+func whole(digits string) (measure.Number, error) {
+	if n, err := strconv.ParseInt(digits, 10, 64); err == nil {
 		return measure.Whole(n), nil
 	}
-	return measure.ParseNumber(text)
+	rest, isNegative := strings.CutPrefix(digits, "-")
+	var n measure.Number
+	for len(rest) > 0 {
+		part := rest[:min(18, len(rest))]
+		rest = rest[len(part):]
+		value, err := strconv.ParseUint(part, 10, 63)
+		if err != nil {
+			return measure.Number{}, fmt.Errorf("%q is not a whole number", digits)
+		}
+		n = n.Mul(tenTo(len(part))).Add(measure.Whole(int64(value)))
+	}
+	if isNegative {
+		n = measure.Number{}.Sub(n)
+	}
+	return n, nil
+}
+
+// tenTo gives 10 to the power of n, from 1 to 18.
+func tenTo(n int) measure.Number {
+	power := int64(1)
+	for range n {
+		power *= 10
+	}
+	return measure.Whole(power)
 }

@@ -67,6 +67,7 @@ func TestListsOfAnEpisodeAreItsOwn(t *testing.T) {
 		must(st.AddTrial(t.Context(), episode.Trial{EpisodeID: c.episodeID, VersionID: c.versionID, MadeOn: day(2026, 3, made), Verdict: episode.Verdicts[i]}))(t)
 	}
 	must(st.AddTrial(t.Context(), episode.Trial{EpisodeID: other.episodeID, VersionID: c.versionID, MadeOn: day(2026, 3, 30), Verdict: "proved"}))(t)
+	ok(t, st.DeleteTrial(t.Context(), must(st.AddTrial(t.Context(), episode.Trial{EpisodeID: c.episodeID, VersionID: c.versionID, MadeOn: day(2026, 3, 31), Verdict: "proved"}))(t)))
 	days := func(trials []episode.Trial) (days []int) {
 		for _, r := range trials {
 			days = append(days, r.MadeOn.Day())

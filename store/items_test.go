@@ -52,6 +52,36 @@ func none[T any](all []T) []T {
 	return all
 }
 
+// Whatever number can be saved can be read again.
+func TestLongNumbersComeBack(t *testing.T) {
+	long := measure.Whole(1)
+	for range 30 {
+		long = long.Mul(measure.Ratio(999_999_999_999_999_989, 1_000_000_007))
+	}
+	tests := []struct {
+		name  string
+		value measure.Number
+	}{
+		{"the largest machine word", measure.Whole(1<<63 - 1)},
+		{"one more than that", measure.Whole(1<<63 - 1).Add(measure.Whole(1))},
+		{"the smallest machine word", measure.Ratio(-1<<63, 1)},
+		{"a thousand with zeros at the joint", measure.Whole(1_000_000_000_000_000_000).Mul(measure.Whole(1_000))},
+		{"hundreds of digits", long},
+		{"hundreds of digits below zero", measure.Number{}.Sub(long)},
+		{"one over hundreds of digits", measure.Whole(1).Quo(long)},
+	}
+	st := open(t)
+	recipeID, _ := addRecipe(t, st, "Eggs")
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			amount := measure.Of(test.value, measure.Gram)
+			want := recipe.Recipe{Components: []recipe.Component{{Lines: []recipe.Line{{Amount: amount, Plus: []measure.Amount{amount}}}}}}
+			id := must(st.AddVersion(t.Context(), store.Version{RecipeID: recipeID, Reading: want}))(t)
+			same(t, "reading", must(st.Version(t.Context(), id))(t).Reading, want)
+		})
+	}
+}
+
 // A list that was written before an item had its last field still reads.
 func TestOldListsReadWithTheNewFieldsEmpty(t *testing.T) {
 	st := open(t)
@@ -65,6 +95,10 @@ func TestOldListsReadWithTheNewFieldsEmpty(t *testing.T) {
 func TestABrokenListIsAnError(t *testing.T) {
 	tests := []struct{ name, text string }{
 		{"temperatures", "hot\t200\tC\tfan\t200 °C\t0\n"},
+		{"temperatures", "\\t200\tC\tfan\t200 °C\t0\n"},
+		{"temperatures", "1.5\t200\tC\tfan\t200 °C\t0\n"},
+		{"temperatures", "1/-2\t200\tC\tfan\t200 °C\t0\n"},
+		{"temperatures", "123456789012345678901x\t200\tC\tfan\t200 °C\t0\n"},
 		{"temperatures", "1/0\t200\tC\tfan\t200 °C\t0\n"},
 		{"temperatures", "200\t200\tC\tfan\t200 °C\tsomewhere\n"},
 		{"uses", "first\t0\t1\t1\tg\ttrue\tflour\n"},
