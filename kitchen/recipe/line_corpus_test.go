@@ -2,7 +2,6 @@ package recipe_test
 
 import (
 	"bufio"
-	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -141,6 +140,6 @@ func TestLineCorpus(t *testing.T) {
 	if share := 100 * float64(right) / float64(total); share < 98 {
 		t.Errorf("%d of %d lines are read right, %.1f %%: want at least 98 %%", right, total, share)
 	} else {
-		t.Log(fmt.Sprintf("%d of %d lines are read right, %.1f %%", right, total, share))
+		t.Logf("%d of %d lines are read right, %.1f %%", right, total, share)
 	}
 }

@@ -110,7 +110,7 @@ func (r Reader) ReadLine(text string) Line {
 
 // readLine is ReadLine before what only a recipe's own measures can tell.
 func (r Reader) readLine(text string) Line {
-	text = strings.TrimSpace(text)
+	text = strings.TrimSpace(strings.ToValidUTF8(text, "\ufffd"))
 	got := ingredient.Read(page.Words(text), r.knows())
 	line := lineOf(text, got)
 	r.correct(&line)
@@ -163,9 +163,12 @@ func (r Reader) name(line *Line, as string) {
 		line.FoodID, line.Form = match.Food.ID, match.Form
 	}
 	if as != "" { // "1 cup mashed pumpkin" weighs otherwise than pumpkin
-		if prepared := r.Larder.Match(as + " " + line.Food); prepared.Food != nil && prepared.Food == match.Food {
-			line.Form = prepared.Form
+		if prepared := r.Larder.Match(as + " " + line.Food); prepared.Food != nil && (prepared.Food == match.Food || match.Food == nil) {
+			line.FoodID, line.Form = prepared.Food.ID, prepared.Form
 		}
+	}
+	if line.FoodID != "" {
+		return
 	}
 	if f := onlyMeasured(match.Choices, line); f != nil {
 		line.FoodID = f.ID

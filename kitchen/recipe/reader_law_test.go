@@ -39,7 +39,7 @@ func lost(text string, r recipe.Recipe) []string {
 // lines cuts text as the reader must: at every kind of line end.
 func lines(text string) []string {
 	all := strings.Split(strings.NewReplacer("\r\n", "\n", "\r", "\n", "\u2028", "\n", "\u2029", "\n", "\v", "\n", "\f", "\n", "\u0085", "\n").
-		Replace(text), "\n")
+		Replace(strings.ToValidUTF8(text, "\ufffd")), "\n")
 	for i := range all {
 		all[i] = strings.TrimFunc(all[i], func(c rune) bool {
 			return unicode.IsSpace(c) || strings.ContainsRune("\u200b\u200c\u200d\u2060\ufeff\x00", c)

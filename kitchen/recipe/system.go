@@ -26,12 +26,13 @@ func statedSystem(r *Recipe) measure.System {
 	return found
 }
 
-// systemIn finds a system named near a word for a measure.
+// systemIn finds the one system named near a word for a measure.
 func systemIn(text string) measure.System {
 	if len(text) > 400 {
 		return ""
 	}
 	words := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" ,;:()[]/-–\t", r) })
+	var found measure.System
 	for i, w := range words {
 		w = strings.Trim(w, ".")
 		if w == "us" || len(w) < 2 {
@@ -45,9 +46,12 @@ func systemIn(text string) measure.System {
 			switch strings.Trim(strings.ToLower(near), ".") {
 			case "cup", "cups", "tablespoon", "tablespoons", "spoon", "spoons", "tbsp", "measure", "measures", "measurements",
 				"teaspoons", "pint", "pints", "system", "units":
-				return s
+				if found != "" && found != s {
+					return ""
+				}
+				found = s
 			}
 		}
 	}
-	return ""
+	return found
 }

@@ -86,6 +86,8 @@ func nearest(a, b measure.Amount, among []measure.System) measure.System {
 		return best[0]
 	case slices.Contains(best, owner):
 		return owner
+	case slices.Contains(best, measure.US) && owner == measure.Imperial:
+		return measure.US // whose pint the US label borrows
 	}
 	return ""
 }

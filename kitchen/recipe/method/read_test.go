@@ -176,6 +176,7 @@ func TestBegins(t *testing.T) {
 // The pieces of a line are the line: nothing is lost or made up.
 func FuzzDivide(f *testing.F) {
 	f.Add("Knead for 10 minutes. Prove for 1 hour, then bake for 20 min.", true)
+	f.Add("Cook until , then until", true) // a cue of nothing
 	f.Add("a.B?C! (d.) 2.5 then then 1 min then fry 2 min", false)
 	f.Fuzz(func(t *testing.T, line string, prose bool) {
 		line = strings.Join(strings.Fields(line), " ")

@@ -16,7 +16,8 @@ type Part struct {
 	lines, steps int // how many rows are its ingredients, its steps
 }
 
-// Sort sorts a text's lines. It never fails: what fits nowhere is Unread.
+// Sort sorts a text's lines. It never fails: what fits nowhere is Unread. Bytes
+// that are no UTF-8 become the replacement character.
 func Sort(text string) Page {
 	s := sorter{rows: split(text), part: -1}
 	s.survey()

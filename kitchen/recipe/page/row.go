@@ -47,6 +47,7 @@ type Row struct {
 func split(text string) []Row {
 	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\u2028", "\n", "\u2029", "\n", "\v", "\n", "\f", "\n",
 		"\u0085", "\n").Replace(text)
+	text = strings.ToValidUTF8(text, "\ufffd")
 	var rows []Row
 	blank := false
 	for i, raw := range strings.Split(text, "\n") {
@@ -80,7 +81,7 @@ const bullets = "-–—*•·▪▫◦●○■□▢◻☐☑✓✔‣⁃∙�
 // Words gives one line without what only lays it out: bullet, number, box,
 // mark-up.
 func Words(line string) string {
-	r := Row{Text: trim(line)}
+	r := Row{Text: trim(strings.ToValidUTF8(line, "\ufffd"))}
 	r.unmark()
 	return r.Words
 }
@@ -146,19 +147,17 @@ func (r *Row) unbullet(words string) string {
 			return trim(rest)
 		}
 	}
-	for _, c := range words {
-		if !strings.ContainsRune(bullets, c) {
-			return words
-		}
-		rest := words[len(string(c)):]
-		inner := trim(rest)
-		if inner == "" || inner == rest && strings.ContainsRune("-–—+*>", c) {
-			return words // "-5 °C", "*soft*" and rules are no bullets
-		}
-		r.bulleted = true
-		return r.unbullet(inner)
+	c := firstRune(words)
+	if c == 0 || !strings.ContainsRune(bullets, c) {
+		return words
 	}
-	return words
+	rest := words[len(string(c)):]
+	inner := trim(rest)
+	if inner == "" || inner == rest && strings.ContainsRune("-–—+*>", c) {
+		return words // "-5 °C", "*soft*" and rules are no bullets
+	}
+	r.bulleted = true
+	return r.unbullet(inner)
 }
 
 // unnumber takes a step's own number: "1.", "2)", "(3)", "Step 4:", "5 –".

@@ -110,6 +110,8 @@ func TestWords(t *testing.T) {
 // Every line that is not blank is one row, whatever the text.
 func FuzzSort(f *testing.F) {
 	f.Add("Buns\n\nFor the dough:\n- 200 g flour\n\n1. Mix\nNotes\nx\r\n\u2028")
+	f.Add("000\xff0\n#\xff0\n000") // a heading that is no UTF-8
+	f.Add("recipe\n\nmakes recipe\n1 g x")
 	f.Fuzz(func(t *testing.T, text string) {
 		p := page.Sort(text)
 		last := 0
