@@ -29,13 +29,13 @@ type name struct {
 func New(names []string) *Index {
 	x := &Index{heads: map[string][]int{}, other: map[string]int{}}
 	for i, text := range names {
-		words := stems(text)
+		words := stems(ownWords(text))
 		n := name{words: words, bare: true}
 		if len(words) > 0 {
 			head := words[len(words)-1]
 			x.heads[head] = append(x.heads[head], i)
 			for _, w := range words[:len(words)-1] {
-				if describing[w] {
+				if describing[w] || joining[w] {
 					continue
 				}
 				n.bare = false
@@ -91,6 +91,9 @@ func (x *Index) at(tokens []token, i int, prefer func(int) bool) []int {
 		}
 	}
 	if heads := x.heads[word]; len(heads) > 0 {
+		if n, ok := x.other[word]; ok && n >= 0 && prefer != nil && prefer(n) && !slices.ContainsFunc(heads, prefer) {
+			return []int{n} // "cinnamon" where the stick is at hand and the powder is not
+		}
 		return x.narrow(preferred(heads, prefer), tokens, i)
 	}
 	n, ok := x.other[word]
@@ -115,6 +118,16 @@ func preferred(names []int, prefer func(int) bool) []int {
 		return names
 	}
 	return some
+}
+
+// ownWords cuts a name where what it lies in begins: "cherries in juice".
+func ownWords(name string) string {
+	for _, in := range []string{" in ", " with ", " for ", " from "} {
+		if i := strings.Index(name, in); i > 0 {
+			name = name[:i]
+		}
+	}
+	return name
 }
 
 func nextStem(tokens []token, i int) string {
@@ -246,9 +259,10 @@ var (
 		g kg ml l oz lb tsp tbsp cup pint tablespoon teaspoon pinch handful knob clove slice sprig splash squeeze two three four one
 		five six eight cold warm hot soft softened melted chopped sliced diced grated beaten cooked drained soaked toasted
 		sifted whipped whisked crushed peeled your this that these those three-quarter two-third one-third half-a last first`)
+	joining    = set(`of and or the a in with for from to`)
 	describing = set(`fresh dried large small medium ripe unsalted salted strong plain white brown red green yellow black dark light
 		fine coarse whole skinless boneless free-range full-fat low-fat soft hard baby mixed good cold warm raw natural
-		smoked smooth crunchy double single heavy extra virgin all-purpose self-raising caster granulated golden icing
+		smoked smooth crunchy double single heavy extra virgin all-purpose self-raising caster granulated golden icing demerara muscovado superfine
 		instant active ground freshly floury waxy mature mild flaked flaky sea table kosher`)
 )
 

@@ -10,7 +10,7 @@ import (
 
 func TestIn(t *testing.T) {
 	names := []string{"strong white flour", "wholemeal flour", "unsalted butter", "peanut butter", "eggs", "egg yolks", "caster sugar", "garlic", "lamb neck",
-		"spring onions", "tomatoes"}
+		"spring onions", "tomatoes", "cherries in juice", "shin of beef"}
 	x := mention.New(names)
 	for _, tt := range []struct{ name, text, want string }{
 		{"the noun", "Beat in the sugar.", "caster sugar: the sugar"},
@@ -25,6 +25,7 @@ func TestIn(t *testing.T) {
 		{"what belongs to it", "Add half the remaining sugar and 2 cloves of the garlic.", "caster sugar: half the remaining sugar; garlic: 2 cloves of the garlic"},
 		{"an order is no description", "Warm the butter.", "unsalted butter: the butter"},
 		{"once each", "Add sugar. More sugar. Stir the sugar.", "caster sugar: sugar"},
+		{"not by its small words", "Put it in the tin.", ""},
 		{"nothing", "Serve at once.", ""},
 		{"no text", "", ""},
 	} {
@@ -52,6 +53,16 @@ func TestPrefer(t *testing.T) {
 	got := x.In(mention.Cut("Mix in the flour."), func(n int) bool { return n == 1 })
 	if len(got) != 1 || len(got[0].Names) != 1 || got[0].Names[0] != 1 {
 		t.Errorf("found %+v, want the preferred one", got)
+	}
+}
+
+func TestPreferAnotherWord(t *testing.T) {
+	x := mention.New([]string{"cinnamon stick", "ground cinnamon"})
+	for home, want := range []int{0, 1} {
+		got := x.In(mention.Cut("Add the cinnamon."), func(n int) bool { return n == home })
+		if len(got) != 1 || got[0].Names[0] != want {
+			t.Errorf("with %d at hand found %+v", home, got)
+		}
 	}
 }
 
