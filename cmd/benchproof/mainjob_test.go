@@ -51,7 +51,7 @@ var jobs = []job{
 		factor:    "2",
 		doubled:   []string{"2 lb", "2 sticks unsalted butter", "4 large eggs"},
 		buys:      []string{"4 × 15 oz", "kidney beans", "buttermilk"},
-		describes: []string{"454 g", "buttermilk", "Cornbread"},
+		describes: []string{"907 g", "buttermilk", "Cornbread"},
 		viewers:   []string{"buttermilk", "cups"},
 	},
 }
