@@ -1,53 +1,13 @@
 package measure
 
-// Range is one or two exact numbers: From ≤ To, equal for a single value.
-type Range struct {
-	From Number `json:"from"`
-	To   Number `json:"to"`
-}
-
 // Amount is a range with its unit: "2–3 tbsp". The zero Amount means none.
 type Amount struct {
 	Range
 	Unit Unit `json:"unit"`
 }
 
-// One makes the range of the single value n.
-func One(n Number) Range { return Range{n, n} }
-
-// Between makes the range of a and b, put in order.
-func Between(a, b Number) Range {
-	if a.Cmp(b) > 0 {
-		a, b = b, a
-	}
-	return Range{a, b}
-}
-
 // Of makes the amount of n units u.
 func Of(n Number, u Unit) Amount { return Amount{One(n), u} }
-
-// IsSingle tells whether the two ends are the same.
-func (r Range) IsSingle() bool { return r.From.Equal(r.To) }
-
-// IsZero tells whether both ends are 0: nothing stated.
-func (r Range) IsZero() bool { return r.From.IsZero() && r.To.IsZero() }
-
-// Scale gives both ends times by, in order.
-func (r Range) Scale(by Number) Range {
-	from := r.From.Mul(by)
-	if r.IsSingle() {
-		return One(from)
-	}
-	return Between(from, r.To.Mul(by))
-}
-
-// Add gives the sum, end by end.
-func (r Range) Add(s Range) Range {
-	if r.IsSingle() && s.IsSingle() {
-		return One(r.From.Add(s.From))
-	}
-	return Range{r.From.Add(s.From), r.To.Add(s.To)}
-}
 
 // Scale gives a times by, exact, in the same unit.
 func (a Amount) Scale(by Number) Amount { return Amount{a.Range.Scale(by), a.Unit} }
@@ -90,7 +50,3 @@ func (a Amount) String() string {
 	}
 	return text
 }
-
-// noBreak stands between number and unit. Source: SI Brochure § 5.4.3, NIST
-// SP 811 § 7.2.
-const noBreak = "\u00a0"

@@ -53,9 +53,9 @@ func sizeOf(u Unit, s System) (Number, error) {
 
 func convertDegrees(r Range, to Unit) Range {
 	if to == Fahrenheit {
-		return Range{CelsiusToFahrenheit(r.From), CelsiusToFahrenheit(r.To)}
+		return Range{From: CelsiusToFahrenheit(r.From), To: CelsiusToFahrenheit(r.To)}
 	}
-	return Range{FahrenheitToCelsius(r.From), FahrenheitToCelsius(r.To)}
+	return Range{From: FahrenheitToCelsius(r.From), To: FahrenheitToCelsius(r.To)}
 }
 
 // spoken names u in a sentence, Each too.
@@ -65,14 +65,3 @@ func spoken(u Unit) string {
 	}
 	return "“" + u.Name(false) + "”"
 }
-
-// CelsiusToFahrenheit is exact: °F = °C × 9/5 + 32. Source: NIST SP 811, app. B.
-func CelsiusToFahrenheit(c Number) Number { return c.Mul(Ratio(9, 5)).Add(Whole(32)) }
-
-// FahrenheitToCelsius is exact: °C = (°F − 32) × 5/9. Source: NIST SP 811,
-// app. B.
-func FahrenheitToCelsius(f Number) Number { return f.Sub(Whole(32)).Mul(Ratio(5, 9)) }
-
-// CelsiusDifference turns a difference of f °F into °C, exact: 25 °F of
-// difference are 13.9 °C. There is no 32 in it.
-func CelsiusDifference(f Number) Number { return f.Mul(Ratio(5, 9)) }

@@ -1,6 +1,10 @@
 package measure
 
-import "strings"
+import (
+	"strings"
+
+	"benchproof/kitchen/measure/scan"
+)
 
 // Duration is a stretch of time as written in a text.
 type Duration struct {
@@ -19,15 +23,15 @@ type Duration struct {
 func Durations(text string) []Duration {
 	var all []Duration
 	for at := 0; at < len(text); {
-		c := cursor{text, at}
+		c := newCursor(text, at)
 		var d Duration
 		if !c.insideNumber() && c.duration(&d.Minutes) {
-			d.At, d.Text = at, text[at:c.at]
+			d.At, d.Text = at, text[at:c.At]
 			all = append(all, d)
-			at = c.at
+			at = c.At
 			continue
 		}
-		at += cursor{text, at}.token()
+		at += newCursor(text, at).Token()
 	}
 	return all
 }
@@ -35,19 +39,19 @@ func Durations(text string) []Duration {
 // insideNumber tells whether the digit here continues a time of day or the
 // like: the 30 of "9:30".
 func (c cursor) insideNumber() bool {
-	return c.at > 0 && isDigit(c.byte(0)) && (c.text[c.at-1] == ':' || c.text[c.at-1]|0x20 >= 'a' && c.text[c.at-1]|0x20 <= 'z')
+	return c.At > 0 && scan.IsDigit(c.Byte(0)) && (c.Text[c.At-1] == ':' || c.Text[c.At-1]|0x20 >= 'a' && c.Text[c.At-1]|0x20 <= 'z')
 }
 
 // duration reads one stretch of time here.
 func (c *cursor) duration(r *Range) bool {
-	if c.acceptWord("overnight") {
-		*r = Range{Whole(8 * 60), Whole(12 * 60)}
+	if c.AcceptWord("overnight") {
+		*r = Range{From: Whole(8 * 60), To: Whole(12 * 60)}
 		return true
 	}
 	start := *c
-	between := c.acceptThenGap("between")
+	between := c.AcceptThenGap("between")
 	article := c.timeArticle()
-	unit, ok := c.timed(r, between, article, start.at)
+	unit, ok := c.timed(r, between, article, start.At)
 	if !ok {
 		*c = start
 		return false
@@ -56,7 +60,7 @@ func (c *cursor) duration(r *Range) bool {
 		c.untilTime(r)
 	}
 	before := *c
-	if !c.gap() || !c.acceptPhrase("or so") && !c.acceptPhrase("or thereabouts") {
+	if !c.Gap() || !c.AcceptPhrase("or so") && !c.AcceptPhrase("or thereabouts") {
 		*c = before
 	}
 	return true
@@ -66,17 +70,17 @@ func (c *cursor) duration(r *Range) bool {
 // "a half hour".
 func (c *cursor) timeArticle() bool {
 	start := *c
-	if !c.acceptThenGap("a") && !c.acceptThenGap("an") && !c.acceptThenGap("another") {
+	if !c.AcceptThenGap("a") && !c.AcceptThenGap("an") && !c.AcceptThenGap("another") {
 		return false
 	}
 	article := *c
 	for _, w := range []string{"good", "full", "generous", "whole", "solid", "further", "scant", "bare", "quick"} {
-		if c.acceptThenGap(w) {
+		if c.AcceptThenGap(w) {
 			return true
 		}
 	}
 	*c = start
-	if _, ok := c.quantity(); ok {
+	if _, ok := c.Quantity(); ok {
 		*c = start
 		return false
 	}
@@ -87,21 +91,21 @@ func (c *cursor) timeArticle() bool {
 // timed reads the number and the unit; at is where the whole began.
 func (c *cursor) timed(r *Range, between, article bool, at int) (unit Number, ok bool) {
 	first := Reading{Amount: Of(whole, Each)}
-	q, counted := c.quantity()
+	q, counted := c.Quantity()
 	if counted {
-		first.Amount.Range = One(q.number())
+		first.Amount.Range = One(q.Number())
 		c.ranged(&first, q, between)
-		c.gap()
+		c.Gap()
 	} else if !article {
 		return unit, false
 	}
 	word := *c
 	unit, ok = c.timeUnit()
-	if !ok || q.num == 0 && counted || word.isAge(*c) {
+	if !ok || q.Num == 0 && counted || word.isAge(*c) {
 		return unit, false
 	}
 	*r = first.Amount.Range.Scale(unit)
-	if !counted || q.words && q.num == q.den {
+	if !counted || q.Words && q.Num == q.Den {
 		return unit, c.orTwo(r, unit) || c.andPartOf(r, unit) || counted || word.isSpan(at)
 	}
 	return unit, true
@@ -110,9 +114,9 @@ func (c *cursor) timed(r *Range, between, article bool, at int) (unit Number, ok
 // isAge tells whether the unit that ends at end speaks of an age or names a
 // food: "3 days old", "2 minute steaks".
 func (c cursor) isAge(end cursor) bool {
-	minute := lower(c.word()) == "minute"
-	end.gap()
-	switch lower(end.word()) {
+	minute := scan.Lower(c.Word()) == "minute"
+	end.Gap()
+	switch scan.Lower(end.Word()) {
 	case "old":
 		return true
 	case "steak", "steaks", "rice", "noodles":
@@ -124,11 +128,11 @@ func (c cursor) isAge(end cursor) bool {
 // isSpan tells whether "a" with this unit is a stretch of time: "an hour" and
 // "a minute" are, "a second time" and "once a day" are not, "for a day" is.
 func (c cursor) isSpan(at int) bool {
-	w := lower(c.word())
+	w := scan.Lower(c.Word())
 	if strings.HasPrefix(w, "h") || strings.HasPrefix(w, "min") {
 		return true
 	}
-	switch lastWord(strings.TrimRight(c.text[:at], " \u00a0")) {
+	switch scan.LastWord(strings.TrimRight(c.Text[:at], " \u00a0")) {
 	case "for", "about", "least", "to", "after", "within", "than", "nearly", "almost", "in":
 		return !strings.HasPrefix(w, "sec")
 	}
@@ -137,17 +141,17 @@ func (c cursor) isSpan(at int) bool {
 
 // timeUnit reads a unit of time and gives it in minutes.
 func (c *cursor) timeUnit() (Number, bool) {
-	w := c.word()
-	switch lower(w) {
+	w := c.Word()
+	switch scan.Lower(w) {
 	case "week", "weeks", "wk", "wks":
-		c.at += len(w)
+		c.At += len(w)
 		return Whole(7 * 24 * 60), true
 	}
 	meaning, ok := lookUpUnit(w)
 	if !ok || meaning.unit.Kind() != Time {
 		return Number{}, false
 	}
-	c.at += len(w)
+	c.At += len(w)
 	if meaning.short {
 		c.acceptStop()
 	}
@@ -157,12 +161,12 @@ func (c *cursor) timeUnit() (Number, bool) {
 // acceptStop skips the full stop of an abbreviation, not that of a sentence.
 func (c *cursor) acceptStop() {
 	before := *c
-	if !c.accept(".") {
+	if !c.Accept(".") {
 		return
 	}
 	after := *c
-	after.space()
-	if r := after.rune(); after.done() || r >= 'A' && r <= 'Z' || r == '\n' || r == '\r' {
+	after.Space()
+	if r := after.Rune(); after.Done() || r >= 'A' && r <= 'Z' || r == '\n' || r == '\r' {
 		*c = before
 	}
 }
@@ -170,7 +174,7 @@ func (c *cursor) acceptStop() {
 // orTwo reads "or two" after "a minute".
 func (c *cursor) orTwo(r *Range, unit Number) bool {
 	before := *c
-	if c.space() && (c.acceptPhrase("or two") || c.acceptPhrase("or 2")) {
+	if c.Space() && (c.AcceptPhrase("or two") || c.AcceptPhrase("or 2")) {
 		r.To = unit.Mul(Whole(2))
 		return true
 	}
@@ -180,11 +184,11 @@ func (c *cursor) orTwo(r *Range, unit Number) bool {
 
 // andPartOf reads "and a half" after "an hour".
 func (c *cursor) andPartOf(r *Range, unit Number) bool {
-	f := over(1, 1)
-	if !c.andPart(&f) {
+	f := scan.Over(1, 1)
+	if !c.AndPart(&f) {
 		return false
 	}
-	*r = One(unit.Mul(f.number()))
+	*r = One(unit.Mul(f.Number()))
 	return true
 }
 
@@ -195,17 +199,17 @@ func (c *cursor) longer(r *Range, unit Number) bool {
 	if unit.Cmp(whole) < 0 || !r.IsSingle() {
 		return false
 	}
-	c.accept(",")
-	c.space()
-	if c.acceptWord("and") || c.accept("&") {
-		c.space()
+	c.Accept(",")
+	c.Space()
+	if c.AcceptWord("and") || c.Accept("&") {
+		c.Space()
 	}
-	q, ok := c.quantity()
-	if ok && q.num > 0 {
-		more := Reading{Amount: Of(q.number(), Each)}
+	q, ok := c.Quantity()
+	if ok && q.Num > 0 {
+		more := Reading{Amount: Of(q.Number(), Each)}
 		c.ranged(&more, q, false)
 		bare := *c
-		c.gap()
+		c.Gap()
 		smaller, ok := c.timeUnit()
 		if !ok {
 			if smaller, ok = c.minutesLeft(bare, unit, q); !ok {
@@ -224,19 +228,19 @@ func (c *cursor) longer(r *Range, unit Number) bool {
 
 // minutesLeft lets the minutes of "1 hr 30" and "1h 30m" stand without their
 // word; bare stands after the number.
-func (c *cursor) minutesLeft(bare cursor, unit Number, q quantity) (Number, bool) {
-	if !unit.Equal(minutes[Hour]) || q.den != 1 || q.num >= 60 {
+func (c *cursor) minutesLeft(bare cursor, unit Number, q scan.Quantity) (Number, bool) {
+	if !unit.Equal(minutes[Hour]) || q.Den != 1 || q.Num >= 60 {
 		return Number{}, false
 	}
-	if c.acceptWord("m") {
+	if c.AcceptWord("m") {
 		return whole, true
 	}
 	*c = bare
-	bare.space()
-	if bare.done() || strings.ContainsRune(".,;:)\n\r", bare.rune()) {
+	bare.Space()
+	if bare.Done() || strings.ContainsRune(".,;:)\n\r", bare.Rune()) {
 		return whole, true
 	}
-	switch lower(bare.word()) {
+	switch scan.Lower(bare.Word()) {
 	case "until", "till", "or", "then", "and", "in", "at", "for", "with", "on", "total":
 		return whole, true
 	}
@@ -247,15 +251,15 @@ func (c *cursor) minutesLeft(bare cursor, unit Number, q quantity) (Number, bool
 // hour".
 func (c *cursor) untilTime(r *Range) {
 	before := *c
-	if dash, ok := c.rangeSign(false); ok {
-		joint := c.text[before.at:c.at]
+	if dash, ok := c.RangeSign(false); ok {
+		joint := c.Text[before.At:c.At]
 		var to Range
 		article := c.timeArticle()
-		unit, ok := c.timed(&to, false, article, c.at)
-		or := !dash && strings.Contains(lower(joint), "or")
+		unit, ok := c.timed(&to, false, article, c.At)
+		or := !dash && strings.Contains(scan.Lower(joint), "or")
 		if ok && to.IsSingle() && to.From.Cmp(r.From) > 0 && !or {
 			c.longer(&to, unit)
-			*r = Range{r.From, to.From}
+			*r = Range{From: r.From, To: to.From}
 			return
 		}
 	}

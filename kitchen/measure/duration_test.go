@@ -7,14 +7,15 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/measure/internal/tables"
 )
 
 func TestDurations(t *testing.T) {
-	for _, row := range table(t, "durations.txt", 2) {
+	for _, row := range tables.Read(t, "durations.txt", 2) {
 		t.Run(row[0], func(t *testing.T) {
 			var got []string
 			for _, d := range measure.Durations(row[0]) {
-				got = append(got, show(d.Minutes))
+				got = append(got, tables.Range(d.Minutes))
 			}
 			if text := strings.Join(got, ", "); text != row[1] && !(text == "" && row[1] == "none") {
 				t.Errorf("minutes = %q, want %q", text, row[1])
@@ -41,7 +42,7 @@ func TestFormatMinutesReadsBack(t *testing.T) {
 	for _, r := range []string{"3/4", "9", "9..11", "60", "75", "45..60", "2880"} {
 		text := "wait " + measure.FormatMinutes(span(t, r))
 		got := measure.Durations(text)
-		if len(got) != 1 || show(got[0].Minutes) != r {
+		if len(got) != 1 || tables.Range(got[0].Minutes) != r {
 			t.Errorf("Durations(%q) = %v, want %s", text, got, r)
 		}
 	}

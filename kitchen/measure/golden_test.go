@@ -11,6 +11,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/measure/internal/tables"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden files; read the difference before it is committed")
@@ -51,14 +52,14 @@ func TestLadderOfSpoons(t *testing.T) {
 	}
 	for _, n := range eighths {
 		tsp := measure.Ratio(n, 8)
-		fmt.Fprintf(&text, "%s", spaced(measure.FormatNumber(tsp)))
+		fmt.Fprintf(&text, "%s", tables.Plain(measure.FormatNumber(tsp)))
 		for _, s := range []measure.System{measure.US, measure.Metric, measure.Australian, measure.Japanese} {
 			shown := measure.Hand{System: s}.Write(measure.Of(tsp, measure.Teaspoon))
 			off := ""
 			if shown.IsOff() {
 				off = " (" + measure.FormatDecimal(shown.ErrorPercent, 1) + " % off)"
 			}
-			fmt.Fprintf(&text, " | %s%s", spaced(shown.Text), off)
+			fmt.Fprintf(&text, " | %s%s", tables.Plain(shown.Text), off)
 		}
 		text.WriteString("\n")
 	}
@@ -73,7 +74,7 @@ func TestOneAmountInEverySystem(t *testing.T) {
 		r := measure.One(measure.Whole(n))
 		for _, s := range measure.Systems() {
 			h := measure.Hand{System: s}
-			fmt.Fprintf(&text, "%d | %s | %s | %s\n", n, s, spaced(h.InVolume(r).Text), spaced(h.InMass(r).Text))
+			fmt.Fprintf(&text, "%d | %s | %s | %s\n", n, s, tables.Plain(h.InVolume(r).Text), tables.Plain(h.InMass(r).Text))
 		}
 	}
 	golden(t, "systems.golden", text.String())

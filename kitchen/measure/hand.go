@@ -88,7 +88,7 @@ func (h Hand) InVolume(ml Range) Shown {
 // perUnit takes a's numbers as millilitres and gives them in a's unit.
 func (a Amount) perUnit(s System) Amount {
 	size, _ := s.Millilitres(a.Unit)
-	return Amount{Range{a.From.Quo(size), a.To.Quo(size)}, a.Unit}
+	return Amount{Range{From: a.From.Quo(size), To: a.To.Quo(size)}, a.Unit}
 }
 
 // InMass writes a mass given in grams in h's system: ounces and pounds for US
@@ -98,7 +98,7 @@ func (h Hand) InMass(grams Range) Shown {
 	switch h.System {
 	case US, Imperial, USLabel, "":
 		oz := masses[Ounce]
-		return ounces(Range{grams.From.Quo(oz), grams.To.Quo(oz)})
+		return ounces(Range{From: grams.From.Quo(oz), To: grams.To.Quo(oz)})
 	}
 	return h.grams(grams)
 }
@@ -109,19 +109,6 @@ func toBase(r Range, size Number) Range {
 		return r
 	}
 	return r.Scale(size)
-}
-
-// both applies round to both ends.
-func both(r Range, round func(Number) Number) Range {
-	if r.IsSingle() {
-		return One(round(r.From))
-	}
-	return Range{round(r.From), round(r.To)}
-}
-
-// isMultiple tells whether both ends are whole multiples of step.
-func (r Range) isMultiple(step Number) bool {
-	return r.From.Quo(step).IsWhole() && (r.IsSingle() || r.To.Quo(step).IsWhole())
 }
 
 // roundTo rounds n to step, but never to nothing.
@@ -145,25 +132,25 @@ func (h Hand) grams(exact Range) Shown {
 	}
 	if exact.To.Cmp(fine) < 0 {
 		milligrams := exact.Scale(thousand)
-		to := both(milligrams, func(n Number) Number { return roundTo(n, whole) })
+		to := milligrams.Map(func(n Number) Number { return roundTo(n, whole) })
 		if to.To.Cmp(fine.Mul(thousand)) < 0 {
 			return show(milligrams, Amount{to, Milligram})
 		}
 	}
-	to := both(exact, func(n Number) Number {
+	to := exact.Map(func(n Number) Number {
 		if n.Cmp(ten) < 0 {
 			return roundTo(n, fine)
 		}
 		return roundTo(n, step)
 	})
-	if to.From.Cmp(thousand) >= 0 && to.isMultiple(fifty) {
+	if to.From.Cmp(thousand) >= 0 && to.IsMultiple(fifty) {
 		return showAs(exact, to, Kilogram, thousand)
 	}
 	return show(exact, Amount{to, Gram})
 }
 
 func ounces(exact Range) Shown {
-	to := both(exact, func(n Number) Number {
+	to := exact.Map(func(n Number) Number {
 		switch {
 		case n.Cmp(whole) < 0:
 			return roundTo(n, eighth)
@@ -177,7 +164,7 @@ func ounces(exact Range) Shown {
 	if to.From.Cmp(sixteen) < 0 {
 		return show(exact, Amount{to, Ounce})
 	}
-	if to.isMultiple(four) {
+	if to.IsMultiple(four) {
 		return showAs(exact, to, Pound, sixteen)
 	}
 	if !to.IsSingle() {
@@ -191,7 +178,7 @@ func ounces(exact Range) Shown {
 // millilitres writes a volume in mL, in L from one litre up, in u where u is dL
 // or cL and the figure is a plain one.
 func millilitres(exact Range, u Unit) Shown {
-	to := both(exact, func(n Number) Number {
+	to := exact.Map(func(n Number) Number {
 		switch {
 		case n.Cmp(whole) < 0:
 			return roundTo(n, tenth)
@@ -207,9 +194,9 @@ func millilitres(exact Range, u Unit) Shown {
 	switch {
 	case to.From.Cmp(thousand) >= 0:
 		return showAs(exact, to, Litre, thousand)
-	case u == Decilitre && to.isMultiple(Whole(25)):
+	case u == Decilitre && to.IsMultiple(Whole(25)):
 		return showAs(exact, to, Decilitre, hundred)
-	case u == Centilitre && to.isMultiple(five):
+	case u == Centilitre && to.IsMultiple(five):
 		return showAs(exact, to, Centilitre, ten)
 	}
 	return show(exact, Amount{to, Millilitre})
@@ -222,7 +209,7 @@ func counted(a Amount) Shown {
 	if e := entries[a.Unit]; e != nil && !e.step.IsZero() {
 		step = e.step
 	}
-	to := both(a.Range, func(n Number) Number {
+	to := a.Range.Map(func(n Number) Number {
 		switch {
 		case a.Unit.Kind() != Count:
 			return roundTo(n, step)

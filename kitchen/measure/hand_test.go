@@ -1,11 +1,10 @@
 package measure_test
 
 import (
-	"fmt"
-	"strings"
 	"testing"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/measure/internal/tables"
 )
 
 // The sets of cups and spoons are trade practice, from memory; the steps of
@@ -116,7 +115,7 @@ func TestWriteForHands(t *testing.T) {
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			got := measure.Hand{System: test.system}.Write(amount(t, test.exact))
-			if spaced(got.Text) != test.want {
+			if tables.Plain(got.Text) != test.want {
 				t.Errorf("Write(%s) = %q, want %q", test.exact, got.Text, test.want)
 			}
 			if e := measure.FormatDecimal(got.ErrorPercent, 2); e != test.error {
@@ -143,7 +142,7 @@ func TestShownPartsAddUp(t *testing.T) {
 func TestHandTakesItsScale(t *testing.T) {
 	old := measure.Hand{System: measure.Metric, GramStep: measure.Whole(5), GramsFine: measure.Whole(1)}
 	for exact, want := range map[string]string{"123 g": "125 g", "3 g": "3 g", "7/2 g": "4 g", "1003 g": "1005 g", "1/4 g": "250 mg"} {
-		if got := old.Write(amount(t, exact)); spaced(got.Text) != want {
+		if got := old.Write(amount(t, exact)); tables.Plain(got.Text) != want {
 			t.Errorf("a scale in steps of 5 g shows %s as %q, want %q", exact, got.Text, want)
 		}
 	}
@@ -174,18 +173,11 @@ func TestInVolumeAndInMass(t *testing.T) {
 		{"", "240", "1 cup", "8½ oz"},
 	} {
 		h := measure.Hand{System: test.system}
-		if got := h.InVolume(span(t, test.base)); spaced(got.Text) != test.volume {
+		if got := h.InVolume(span(t, test.base)); tables.Plain(got.Text) != test.volume {
 			t.Errorf("%q: %s mL = %q, want %q", test.system, test.base, got.Text, test.volume)
 		}
-		if got := h.InMass(span(t, test.base)); spaced(got.Text) != test.mass {
+		if got := h.InMass(span(t, test.base)); tables.Plain(got.Text) != test.mass {
 			t.Errorf("%q: %s g = %q, want %q", test.system, test.base, got.Text, test.mass)
 		}
 	}
-}
-
-func ExampleHand_Write() {
-	h := measure.Hand{System: measure.US}
-	s := h.Write(measure.Of(measure.Ratio(13, 16), measure.Cup))
-	fmt.Println(strings.ReplaceAll(s.Text, "\u00a0", " "))
-	// Output: ¾ cup + 1 tbsp
 }

@@ -2,7 +2,7 @@ package measure
 
 // fluidOunces writes fl oz; an imperial kitchen's in pints from 20 up.
 func (h Hand) fluidOunces(exact Range) Shown {
-	to := both(exact, func(n Number) Number {
+	to := exact.Map(func(n Number) Number {
 		switch {
 		case n.Cmp(four) < 0:
 			return roundTo(n, quarter)
@@ -15,7 +15,7 @@ func (h Hand) fluidOunces(exact Range) Shown {
 	if perPint.IsZero() || to.From.Cmp(perPint) < 0 || !h.hasImperialPint() {
 		return show(exact, Amount{to, FluidOunce})
 	}
-	if to.isMultiple(perPint.Mul(quarter)) {
+	if to.IsMultiple(perPint.Mul(quarter)) {
 		return showAs(exact, to, Pint, perPint)
 	}
 	if !to.IsSingle() {
@@ -48,7 +48,7 @@ func (h Hand) ouncesIn(u Unit) Number {
 // enough, else in cups; where the pint is imperial, in quarters only if exact,
 // else in pints and fluid ounces.
 func (h Hand) jugs(a Amount) Shown {
-	to := both(a.Range, func(n Number) Number { return roundTo(n, quarter) })
+	to := a.Range.Map(func(n Number) Number { return roundTo(n, quarter) })
 	shown := show(a.Range, Amount{to, a.Unit})
 	imperial := h.hasImperialPint()
 	if shown.ErrorPercent.IsZero() || !imperial && !shown.IsOff() {

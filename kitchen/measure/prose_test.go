@@ -7,7 +7,13 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/measure/internal/tables"
 )
+
+// brief gives a heat as the table here writes it: "180 C fan", "350..375 F".
+func brief(h measure.Heat) string {
+	return strings.TrimSpace(strings.ReplaceAll(tables.Range(h.Degrees)+" "+h.Scale+" "+h.Oven, "  ", " "))
+}
 
 // Steps as home cooks write them, with the times and heats that stand in them.
 // Written by us.
@@ -66,7 +72,7 @@ func TestStepsOfHomeCooks(t *testing.T) {
 		t.Run(step.text, func(t *testing.T) {
 			var times, heats []string
 			for _, d := range measure.Durations(step.text) {
-				times = append(times, show(d.Minutes))
+				times = append(times, tables.Range(d.Minutes))
 			}
 			for _, h := range measure.Heats(step.text) {
 				heats = append(heats, brief(h))
@@ -96,7 +102,7 @@ func TestStepsJoinedFindTheSame(t *testing.T) {
 	}
 	var times, found []string
 	for _, d := range measure.Durations(text.String()) {
-		times = append(times, show(d.Minutes))
+		times = append(times, tables.Range(d.Minutes))
 	}
 	for _, h := range measure.Heats(text.String()) {
 		found = append(found, brief(h))

@@ -1,13 +1,13 @@
 package measure_test
 
 import (
-	"fmt"
 	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/measure/internal/tables"
 )
 
 // readingOf makes the reading a row of readings.txt expects, without its text.
@@ -30,7 +30,7 @@ func readingOf(t testing.TB, want, extras string) measure.Reading {
 }
 
 func TestReadAmount(t *testing.T) {
-	for _, row := range table(t, "readings.txt", 4) {
+	for _, row := range tables.Read(t, "readings.txt", 4) {
 		t.Run(row[0], func(t *testing.T) {
 			got, rest, ok := measure.ReadAmount(row[0])
 			if rest != row[2] {
@@ -91,105 +91,4 @@ func TestHasAmount(t *testing.T) {
 	if !one.HasAmount() {
 		t.Error("1 sprig has an amount")
 	}
-}
-
-func TestReadNumber(t *testing.T) {
-	for _, test := range []struct{ text, want, rest string }{
-		{"1½ cups", "3/2", "cups"},
-		{"1 1/2 cups", "3/2", "cups"},
-		{"1-1/2", "3/2", ""},
-		{"1⁄2", "1/2", ""},
-		{"1.5", "3/2", ""},
-		{"1,5", "3/2", ""},
-		{"1,50", "3/2", ""},
-		{"1,000", "1000", ""},
-		{"1,234,567", "1234567", ""},
-		{"1,234.5", "2469/2", ""},
-		{"0,125", "1/8", ""},
-		{"1.250", "5/4", ""},
-		{"1234,567", "1234567/1000", ""},
-		{"1\u202f500", "1500", ""},
-		{"12 500", "12", "500"},
-		{"1 400 g", "1", "400 g"},
-		{"one and a half", "3/2", ""},
-		{"a dozen", "12", ""},
-		{"half", "1/2", ""},
-		{"a quarter", "1/4", ""},
-		{"three", "3", ""},
-		{"a couple of", "2", ""},
-		{"Twelve", "12", ""},
-		{"ninety-nine", "99", ""},
-		{"nine hundred and ninety-nine thousand nine hundred and ninety-nine", "999999", ""},
-		{"a thousand and one nights", "1001", "nights"},
-		{"two point two five", "9/4", ""},
-		{"one point", "1", "point"},
-		{"12 34", "12", "34"},
-		{"1/2/3", "1/2", "/3"},
-		{"3/2", "3/2", ""},
-		{"1 3/2", "1", "3/2"},
-		{"5.", "5", "."},
-		{"1,2,3", "6/5", ",3"},
-		{"7½-inch", "15/2", "-inch"},
-	} {
-		got, rest, ok := measure.ReadNumber(test.text)
-		if !ok || !got.Equal(num(t, test.want)) || rest != test.rest {
-			t.Errorf("ReadNumber(%q) = %v, %q, %v, want %s, %q", test.text, got, rest, ok, test.want, test.rest)
-		}
-	}
-}
-
-func TestReadNumberLeavesWhatIsNone(t *testing.T) {
-	for _, text := range []string{"", " ", "cups", "a cup", "an egg", "third", "-", "/2", "½½½x"[6:], "1234567890123", "point five", "hundred", "couple"} {
-		if got, rest, ok := measure.ReadNumber(text); ok || rest != text {
-			t.Errorf("ReadNumber(%q) = %v, %q, %v, want nothing read", text, got, rest, ok)
-		}
-	}
-}
-
-// Source: Unicode Character Database (see the table).
-func TestVulgarFractionsRead(t *testing.T) {
-	for _, row := range table(t, "fractions.txt", 3) {
-		if code := fmt.Sprintf("%04X", []rune(row[0])[0]); code != row[1] {
-			t.Errorf("%s is U+%s, the table says %s", row[0], code, row[1])
-		}
-		for _, lead := range []string{"", "3", "3 "} {
-			want := num(t, row[2])
-			if lead != "" {
-				want = want.Add(measure.Whole(3))
-			}
-			if got, rest, ok := measure.ReadNumber(lead + row[0] + " cup"); !ok || rest != "cup" || !got.Equal(want) {
-				t.Errorf("ReadNumber(%q) = %v, %q, %v, want %v", lead+row[0], got, rest, ok, want)
-			}
-		}
-	}
-	if got, _, ok := measure.ReadNumber("⅟16"); !ok || !got.Equal(measure.Ratio(1, 16)) {
-		t.Errorf("⅟16 (numerator one, U+215F) = %v, %v", got, ok)
-	}
-	if got, _, ok := measure.ReadNumber("↉"); !ok || !got.IsZero() {
-		t.Errorf("↉ (U+2189, zero thirds) = %v, %v", got, ok)
-	}
-}
-
-func TestFormatNumber(t *testing.T) {
-	for n, want := range map[string]string{
-		"0": "0", "3": "3", "1/2": "½", "3/2": "1½", "1/3": "⅓", "8/3": "2⅔", "7/8": "⅞", "-3/2": "−1½", "1000": "1000",
-		"1/5": "1⁄5", "6/5": "1 1⁄5", "5/6": "5⁄6", "1/16": "1⁄16", "47/20": "2.35", "1/7": "0.14", "1/10": "0.1",
-		"1/70": "0.014", "1/1000": "0.001", "100/7": "14.29", "-1/7": "−0.14", "999/1000": "1",
-	} {
-		if got := spaced(measure.FormatNumber(num(t, n))); got != want {
-			t.Errorf("FormatNumber(%s) = %q, want %q", n, got, want)
-		}
-	}
-	if got := measure.FormatDecimal(measure.Ratio(5, 2), 2); got != "2.5" {
-		t.Errorf("FormatDecimal(5/2) = %q", got)
-	}
-	if got := measure.FormatDecimal(measure.Ratio(2, 3), 0); got != "1" {
-		t.Errorf("FormatDecimal(2/3, 0) = %q", got)
-	}
-}
-
-func ExampleReadAmount() {
-	r, rest, ok := measure.ReadAmount("2 heaped Australian tablespoons of cocoa")
-	fmt.Println(r.Amount.Unit, r.Amount.From, r.System, r.Note, rest, ok)
-	// Output: tbsp 2 australian heaped cocoa true
 }

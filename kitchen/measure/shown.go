@@ -24,7 +24,7 @@ func show(exact Range, to Amount) Shown {
 // showAs writes the amount to in one measure of another unit, factor of which
 // make one of to's: the text is in u, the error is that of to.
 func showAs(exact, to Range, u Unit, factor Number) Shown {
-	a := Amount{Range{to.From.Quo(factor), to.To.Quo(factor)}, u}
+	a := Amount{Range{From: to.From.Quo(factor), To: to.To.Quo(factor)}, u}
 	return Shown{Text: a.String(), Amount: a, Parts: []Amount{a}, ErrorPercent: errorOf(exact, to)}
 }
 

@@ -1,9 +1,10 @@
 package measure
 
-import "strings"
+import (
+	"strings"
 
-// dashes part the two ends of a range.
-const dashes = "-–—‒−‐‑"
+	"benchproof/kitchen/measure/scan"
+)
 
 // reading reads an amount with the words about it; false leaves the cursor
 // anywhere.
@@ -16,14 +17,14 @@ func (c *cursor) reading(r *Reading) bool {
 		return true
 	}
 	start := *c
-	q, ok := c.quantity()
+	q, ok := c.Quantity()
 	if !ok {
 		return c.bare(r, article)
 	}
-	if q.num == 0 || c.unfit() {
+	if q.Num == 0 || c.unfit() {
 		return false
 	}
-	if article && r.Note == "" && q.num != q.den {
+	if article && r.Note == "" && q.Num != q.Den {
 		if one, ok := c.onePack(start); ok {
 			r.Amount = Of(whole, Each)
 			*c = one
@@ -34,19 +35,19 @@ func (c *cursor) reading(r *Reading) bool {
 }
 
 // numbered reads on after the number q: a range, the unit, what follows it.
-func (c *cursor) numbered(r *Reading, q quantity, between bool) bool {
-	r.Approximate = r.Approximate || q.couple
-	r.Amount.Range = One(q.number())
+func (c *cursor) numbered(r *Reading, q scan.Quantity, between bool) bool {
+	r.Approximate = r.Approximate || q.Couple
+	r.Amount.Range = One(q.Number())
 	alone := *c
 	ranged := c.ranged(r, q, between)
 	if ranged && c.unfit() {
 		return false
 	}
-	if c.byte(0) == '+' && (c.byte(1) == ' ' || c.byte(1) == 0) {
-		c.at++
+	if c.Byte(0) == '+' && (c.Byte(1) == ' ' || c.Byte(1) == 0) {
+		c.At++
 		r.Approximate = true
 	}
-	if !c.unitAfter(r, q.words) {
+	if !c.unitAfter(r, q.Words) {
 		return c.plainCount(r, q, ranged)
 	}
 	switch r.Amount.Unit.Kind() {
@@ -70,30 +71,30 @@ func (c cursor) onePack(size cursor) (cursor, bool) {
 }
 
 // plainCount ends a reading that has no unit: "3 eggs", "half a lemon".
-func (c *cursor) plainCount(r *Reading, q quantity, ranged bool) bool {
-	part := q.num < q.den && !ranged
-	if part && c.ofNamed() || q.words && !ranged && c.idle() {
+func (c *cursor) plainCount(r *Reading, q scan.Quantity, ranged bool) bool {
+	part := q.Num < q.Den && !ranged
+	if part && c.ofNamed() || q.Words && !ranged && c.idle() {
 		return false
 	}
 	// "180C" and "350 F" are temperatures.
 	if after := *c; !part {
-		after.space()
-		switch after.word() {
+		after.Space()
+		switch after.Word() {
 		case "C", "c", "F":
-			return q.words
+			return q.Words
 		}
 	}
 	return true
 }
 
 // settle mends r with what its unit shows: commas, packs, second halves.
-func (c *cursor) settle(r *Reading, q quantity, alone cursor, ranged bool) {
+func (c *cursor) settle(r *Reading, q scan.Quantity, alone cursor, ranged bool) {
 	if ranged {
 		c.packNotRange(r, q, alone)
 		return
 	}
-	if q.grouped > 0 && isLarge(r.Amount.Unit) {
-		r.Amount.Range = One(Ratio(q.num, 1000))
+	if q.Grouped > 0 && isLarge(r.Amount.Unit) {
+		r.Amount.Range = One(Ratio(q.Num, 1000))
 	}
 	if c.partPacks(r, q) || c.andPartOfUnit(r, q) || c.endWithUnit(r) {
 		return
@@ -103,33 +104,33 @@ func (c *cursor) settle(r *Reading, q quantity, alone cursor, ranged bool) {
 
 // partPacks takes "2 1/4-ounce packages" as two of a quarter ounce each: the
 // count stays in r and the size in the rest. "2 1/4-ounce package" is one.
-func (c *cursor) partPacks(r *Reading, q quantity) bool {
+func (c *cursor) partPacks(r *Reading, q scan.Quantity) bool {
 	kind := r.Amount.Unit.Kind()
-	if q.partAt == 0 || q.num < 2*q.den || kind != Mass && kind != Volume {
+	if q.PartAt == 0 || q.Num < 2*q.Den || kind != Mass && kind != Volume {
 		return false
 	}
 	after := *c
-	after.gap()
-	w := after.word()
+	after.Gap()
+	w := after.Word()
 	u, ok := after.unit(&Reading{}, true)
-	if !ok || !isPack(u) || !strings.HasSuffix(lower(w), "s") {
+	if !ok || !isPack(u) || !strings.HasSuffix(scan.Lower(w), "s") {
 		return false
 	}
-	*r = Reading{Amount: Of(Whole(q.num/q.den), Each), Approximate: r.Approximate}
-	c.at = q.partAt
+	*r = Reading{Amount: Of(Whole(q.Num/q.Den), Each), Approximate: r.Approximate}
+	c.At = q.PartAt
 	return true
 }
 
 // andPartOfUnit adds the part of "a cup and a half", "1 cup and ½", but not of
 // "a cup and a half teaspoon".
-func (c *cursor) andPartOfUnit(r *Reading, q quantity) bool {
+func (c *cursor) andPartOfUnit(r *Reading, q scan.Quantity) bool {
 	before := *c
-	f := over(q.num, q.den)
-	if q.den == 1 && c.andPart(&f) {
+	f := scan.Over(q.Num, q.Den)
+	if q.Den == 1 && c.AndPart(&f) {
 		after := *c
-		after.gap()
+		after.Gap()
 		if _, ok := after.unit(&Reading{}, true); !ok {
-			r.Amount.Range = One(f.number())
+			r.Amount.Range = One(f.Number())
 			return true
 		}
 	}
@@ -148,57 +149,39 @@ func isLarge(u Unit) bool {
 }
 
 // ranged reads the second number of a range into r.
-func (c *cursor) ranged(r *Reading, first quantity, between bool) bool {
+func (c *cursor) ranged(r *Reading, first scan.Quantity, between bool) bool {
 	start := *c
-	if _, ok := c.rangeSign(between); !ok {
+	if _, ok := c.RangeSign(between); !ok {
 		*c = start
 		return false
 	}
-	second, ok := c.quantity()
-	if !ok || second.num == 0 {
+	second, ok := c.Quantity()
+	if !ok || second.Num == 0 {
 		*c = start
 		return false
 	}
-	r.Amount.Range = Between(first.number(), second.number())
+	r.Amount.Range = Between(first.Number(), second.Number())
 	return true
-}
-
-// rangeSign skips what parts the ends of a range: a dash, "to", "or", after
-// "between" also "and".
-func (c *cursor) rangeSign(between bool) (dash, ok bool) {
-	spaced := c.space()
-	if c.acceptRune(dashes) != 0 {
-		c.space()
-		return true, true
-	}
-	if !spaced {
-		return false, false
-	}
-	if !c.acceptWord("to") && !c.acceptWord("or") && !(between && c.acceptWord("and")) || !c.space() {
-		return false, false
-	}
-	c.acceptThenGap("about")
-	return false, true
 }
 
 // packNotRange takes a range back where it is a count of packs with their size,
 // "1-14 oz can": the count stays in r and the size in the rest.
-func (c *cursor) packNotRange(r *Reading, q quantity, alone cursor) {
+func (c *cursor) packNotRange(r *Reading, q scan.Quantity, alone cursor) {
 	kind := r.Amount.Unit.Kind()
-	if q.den != 1 || q.num > 24 || kind != Mass && kind != Volume || r.Amount.To.Cmp(r.Amount.From.Mul(Whole(4))) < 0 {
+	if q.Den != 1 || q.Num > 24 || kind != Mass && kind != Volume || r.Amount.To.Cmp(r.Amount.From.Mul(Whole(4))) < 0 {
 		return
 	}
 	sign := alone
-	if dash, ok := sign.rangeSign(false); !ok || !dash {
+	if dash, ok := sign.RangeSign(false); !ok || !dash {
 		return
 	}
 	after := *c
-	after.gap()
+	after.Gap()
 	var pack Reading
 	if u, ok := after.unit(&pack, true); !ok || !isPack(u) {
 		return
 	}
-	*r = Reading{Amount: Of(q.number(), Each), Approximate: r.Approximate}
+	*r = Reading{Amount: Of(q.Number(), Each), Approximate: r.Approximate}
 	*c = sign
 }
 
@@ -215,9 +198,9 @@ func isPack(u Unit) bool {
 func (c *cursor) endWithUnit(r *Reading) bool {
 	start := *c
 	var end Reading
-	if _, ok := c.rangeSign(false); ok {
-		if q, ok := c.quantity(); ok && q.num > 0 && c.unitAfter(&end, false) {
-			end.Amount.Range = One(q.number())
+	if _, ok := c.RangeSign(false); ok {
+		if q, ok := c.Quantity(); ok && q.Num > 0 && c.unitAfter(&end, false) {
+			end.Amount.Range = One(q.Number())
 			to, ok := alongLadder(end.Amount, r.Amount.Unit)
 			if ok && to.From.Cmp(r.Amount.From) >= 0 {
 				r.Amount.To = to.From
@@ -264,9 +247,9 @@ func (c *cursor) compound(r *Reading) {
 	}
 	start := *c
 	var second Reading
-	if c.space() {
-		if f, ok := c.figures(); ok && f.num > 0 && c.unitAfter(&second, false) {
-			second.Amount.Range = One(f.number())
+	if c.Space() {
+		if f, ok := c.Figures(); ok && f.Num > 0 && c.unitAfter(&second, false) {
+			second.Amount.Range = One(f.Number())
 			u := second.Amount.Unit
 			if first, ok := alongLadder(r.Amount, u); ok && u != r.Amount.Unit && second.Amount.From.Cmp(sizeIn(r.Amount.Unit, u)) < 0 {
 				r.Amount = Amount{first.Range.Add(second.Amount.Range), u}
@@ -287,8 +270,8 @@ func sizeIn(big, u Unit) Number {
 // "handful of parsley".
 func (c *cursor) bare(r *Reading, article bool) bool {
 	system, named := c.systemWord()
-	said := c.word()
-	if !article && !bareWords[lower(said)] && r.Note == "" {
+	said := c.Word()
+	if !article && !bareWords[scan.Lower(said)] && r.Note == "" {
 		return false
 	}
 	u, ok := c.unit(r, true)
@@ -303,9 +286,9 @@ func (c *cursor) bare(r *Reading, article bool) bool {
 		r.System = system
 	}
 	if article {
-		c.andPartOfUnit(r, quantity{figures: over(1, 1)})
+		c.andPartOfUnit(r, scan.Quantity{Figures: scan.Over(1, 1)})
 	}
-	r.Approximate = r.Approximate || !isDecimal(u) && bareWords[lower(said)]
+	r.Approximate = r.Approximate || !isDecimal(u) && bareWords[scan.Lower(said)]
 	c.trail(r)
 	return true
 }
@@ -318,13 +301,13 @@ var bareWords = map[string]bool{
 
 // bareFits keeps instructions out: "Squeeze the lemon", "Pinch off a piece".
 func (c cursor) bareFits(u Unit, said string) bool {
-	if u.Kind() != Volume && !bareWords[lower(said)] {
+	if u.Kind() != Volume && !bareWords[scan.Lower(said)] {
 		return false
 	}
-	if !c.space() {
+	if !c.Space() {
 		return false
 	}
-	switch w := lower(c.word()); w {
+	switch w := scan.Lower(c.Word()); w {
 	case "of":
 		return true
 	case "", "the", "off", "out", "over", "it", "them", "each", "together", "in", "into", "on", "with", "your", "a", "an", "and", "up", "down":

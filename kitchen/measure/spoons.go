@@ -302,7 +302,7 @@ func (l ladder) spoonRange(exact Range, from Unit) Shown {
 			a, b = c, d
 		}
 	}
-	shown := Amount{Range{a.amount().From, b.amount().From}, a.unit}
+	shown := Amount{Range{From: a.amount().From, To: b.amount().From}, a.unit}
 	if shown.IsSingle() {
 		size, _ := l.size(shown.Unit)
 		one := l.spoon(shown.From.Mul(size), from)

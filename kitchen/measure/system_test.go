@@ -1,12 +1,12 @@
 package measure_test
 
 import (
-	"fmt"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/measure/internal/tables"
 )
 
 // size gives one u in its kind's base unit.
@@ -21,7 +21,7 @@ func size(s measure.System, u measure.Unit) (measure.Number, bool) {
 }
 
 func TestMeasuresAreAsPublished(t *testing.T) {
-	for _, row := range table(t, "measures.txt", 4) {
+	for _, row := range tables.Read(t, "measures.txt", 4) {
 		t.Run(row[0]+" "+row[1], func(t *testing.T) {
 			u, ok := measure.ParseUnit(row[1])
 			if !ok {
@@ -41,7 +41,7 @@ func TestMeasuresAreAsPublished(t *testing.T) {
 }
 
 func TestLaddersAreAsPublished(t *testing.T) {
-	for _, row := range table(t, "ladders.txt", 5) {
+	for _, row := range tables.Read(t, "ladders.txt", 5) {
 		s := measure.System(row[0])
 		got, err := measure.Convert(amount(t, "1 "+row[1]), measure.Unit(row[3]), s, s)
 		if err != nil {
@@ -55,7 +55,7 @@ func TestLaddersAreAsPublished(t *testing.T) {
 }
 
 func TestHouseholdCardRoundsTheExactMeasures(t *testing.T) {
-	for _, row := range table(t, "household.txt", 3) {
+	for _, row := range tables.Read(t, "household.txt", 3) {
 		ml, ok := measure.US.Millilitres(measure.Unit(row[0]))
 		if got := ml.Round(num(t, row[2])); !ok || !got.Equal(num(t, row[1])) {
 			t.Errorf("US %s rounds to %v mL, want %s (NIST SP 430)", row[0], got, row[1])
@@ -146,12 +146,4 @@ func TestOrTakesTheFirstSaid(t *testing.T) {
 	if got := measure.System("").Name(); got != "not said" {
 		t.Errorf("Name of the empty system = %q", got)
 	}
-}
-
-func ExampleSystem_Describe() {
-	fmt.Println(measure.US.Describe(measure.Cup))
-	fmt.Println(measure.Metric.Describe(measure.Pint))
-	// Output:
-	// cup = 236.588 mL (US customary)
-	// pint = 568.261 mL (imperial; metric has none of its own)
 }

@@ -3,6 +3,9 @@ package measure
 import (
 	"strings"
 	"unicode"
+	"unicode/utf8"
+
+	"benchproof/kitchen/measure/scan"
 )
 
 // unitAfter reads the unit after a number, with the words that may stand
@@ -10,7 +13,7 @@ import (
 // read. words tells that the number was written in words.
 func (c *cursor) unitAfter(r *Reading, words bool) bool {
 	start, note, approximate := *c, r.Note, r.Approximate
-	glued := !c.gap()
+	glued := !c.Gap()
 	for range 3 {
 		if !c.manner(r) {
 			break
@@ -26,7 +29,7 @@ func (c *cursor) unitAfter(r *Reading, words bool) bool {
 	}
 	atUnit := *c
 	u, ok := c.unit(r, !glued)
-	if ok && words && atUnit.word() != "" && len(atUnit.word()) == 1 {
+	if ok && words && atUnit.Word() != "" && len(atUnit.Word()) == 1 {
 		ok = false // "three c", "one l": nobody spells the number and not the unit
 	}
 	if !ok || u == Clove && c.endsLine() {
@@ -43,36 +46,36 @@ func (c *cursor) unitAfter(r *Reading, words bool) bool {
 // endsLine tells whether nothing but a bracket or a comma follows: "6 cloves"
 // is the spice itself.
 func (c cursor) endsLine() bool {
-	c.space()
-	return c.done() || strings.ContainsRune(",;(.\n\r", c.rune())
+	c.Space()
+	return c.Done() || strings.ContainsRune(",;(.\n\r", c.Rune())
 }
 
 // systemWord reads a system's name before a unit, with the gap after it.
 func (c *cursor) systemWord() (System, bool) {
 	start := *c
 	for _, phrase := range []string{"new zealand", "us customary", "us label", "us nutrition label"} {
-		if c.acceptPhrase(phrase) && c.space() {
+		if c.AcceptPhrase(phrase) && c.Space() {
 			s, _ := ParseSystem(phrase)
 			return s, true
 		}
 		*c = start
 	}
-	w := c.word()
-	if strings.HasPrefix(c.rest(), "U.S.") || strings.HasPrefix(c.rest(), "U.K.") {
-		w = c.text[c.at : c.at+4]
+	w := c.Word()
+	if strings.HasPrefix(c.Rest(), "U.S.") || strings.HasPrefix(c.Rest(), "U.K.") {
+		w = c.Text[c.At : c.At+4]
 	}
 	if len(w) < 2 || w == "us" {
 		return "", false
 	}
-	s, ok := systemWords[lower(w)]
+	s, ok := systemWords[scan.Lower(w)]
 	if !ok && len(w) == 4 && w[1] == '.' {
 		s, ok = ParseSystem(w)
 	}
 	if !ok {
 		return "", false
 	}
-	c.at += len(w)
-	if !c.gap() {
+	c.At += len(w)
+	if !c.Gap() {
 		*c = start
 		return "", false
 	}
@@ -104,27 +107,27 @@ func (c *cursor) unit(r *Reading, apart bool) (Unit, bool) {
 		return u, true
 	}
 	start := *c
-	w := c.word()
+	w := c.Word()
 	if w == "" {
 		return "", false
 	}
-	if u, ok := c.unitPhrase(lower(w)); ok {
+	if u, ok := c.unitPhrase(scan.Lower(w)); ok {
 		return u, true
 	}
 	meaning, ok := lookUpUnit(w)
 	if !ok || meaning.unit == Each && w == "ea" && !apart {
 		return "", false
 	}
-	c.at += len(w)
+	c.At += len(w)
 	switch {
 	case len(w) == 1 && (w == "C" || w == "c") && r.Amount.To.Cmp(maxCups) > 0,
-		c.rune() == '-' && unicode.IsLetter(firstOf(c.rest()[1:])),
-		!c.fits(lower(w), apart):
+		c.Byte(0) == '-' && isLetterAt(c.Rest()[1:]),
+		!c.fits(scan.Lower(w), apart):
 		*c = start
 		return "", false
 	}
 	if meaning.short {
-		c.accept(".")
+		c.Accept(".")
 	}
 	return meaning.unit, true
 }
@@ -139,7 +142,7 @@ func lookUpUnit(w string) (unitWord, bool) {
 	case "t":
 		return unitWord{Teaspoon, true}, true
 	}
-	m, ok := unitWords[lower(w)]
+	m, ok := unitWords[scan.Lower(w)]
 	return m, ok
 }
 
@@ -148,7 +151,7 @@ func (c *cursor) unitSign(apart bool) (Unit, bool) {
 	if apart {
 		return "", false
 	}
-	switch c.acceptRune("\"″”#") {
+	switch c.AcceptRune("\"″”#") {
 	case 0:
 		return "", false
 	case '#':
@@ -162,26 +165,26 @@ func (c *cursor) unitPhrase(w string) (Unit, bool) {
 	start := *c
 	switch w {
 	case "fl", "fluid":
-		c.at += len(w)
-		c.accept(".")
-		c.gap()
-		switch second := lower(c.word()); second {
+		c.At += len(w)
+		c.Accept(".")
+		c.Gap()
+		switch second := scan.Lower(c.Word()); second {
 		case "oz", "ozs", "ounce", "ounces":
-			c.at += len(second)
-			c.accept(".")
+			c.At += len(second)
+			c.Accept(".")
 			return FluidOunce, true
 		}
 	case "tea", "table", "dessert":
-		c.at += len(w)
-		if c.gap() {
-			second := lower(c.word())
+		c.At += len(w)
+		if c.Gap() {
+			second := scan.Lower(c.Word())
 			if second == "spoon" || second == "spoons" || second == "spoonful" || second == "spoonfuls" {
-				c.at += len(second)
+				c.At += len(second)
 				return map[string]Unit{"tea": Teaspoon, "table": Tablespoon, "dessert": Dessertspn}[w], true
 			}
 		}
 	case "rice":
-		if c.acceptPhrase("rice cooker cup") || c.acceptPhrase("rice cooker cups") {
+		if c.AcceptPhrase("rice cooker cup") || c.AcceptPhrase("rice cooker cups") {
 			return Go, true
 		}
 	}
@@ -193,16 +196,22 @@ func (c *cursor) unitPhrase(w string) (Unit, bool) {
 func (c cursor) fits(w string, apart bool) bool {
 	bad, maybe := notBefore[w]
 	good, only := onlyBefore[w]
-	if !maybe && !only || only && !apart || only && c.byte(0) == '.' {
+	if !maybe && !only || only && !apart || only && c.Byte(0) == '.' {
 		return true
 	}
-	c.gap()
-	follows := lower(c.word())
+	c.Gap()
+	follows := scan.Lower(c.Word())
 	if only && follows == "" {
-		return c.done() || strings.ContainsRune(",;()/×", c.rune())
+		return c.Done() || strings.ContainsRune(",;()/×", c.Rune())
 	}
 	if only {
 		return strings.Contains(good, " "+follows+" ")
 	}
 	return follows == "" || !strings.Contains(bad, " "+follows+" ")
+}
+
+// isLetterAt tells whether text begins with a letter.
+func isLetterAt(text string) bool {
+	r, _ := utf8.DecodeRuneInString(text)
+	return unicode.IsLetter(r)
 }

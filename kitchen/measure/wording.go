@@ -2,7 +2,8 @@ package measure
 
 import (
 	"strings"
-	"unicode/utf8"
+
+	"benchproof/kitchen/measure/scan"
 )
 
 // manners are the words that say how a measure is taken or which size of it;
@@ -34,7 +35,7 @@ func (c *cursor) lead(r *Reading) (between, article bool) {
 		switch {
 		case c.approximation(r):
 		case c.bound(r):
-		case c.acceptThenGap("between"):
+		case c.AcceptThenGap("between"):
 			between = true
 		case c.fromNumber():
 		case !article && c.articleOfUnit():
@@ -50,23 +51,23 @@ func (c *cursor) lead(r *Reading) (between, article bool) {
 // approximation reads "about", "approx.", "~", "c. 200".
 func (c *cursor) approximation(r *Reading) bool {
 	start := *c
-	if c.acceptRune("~≈±∼") != 0 {
-		c.space()
+	if c.AcceptRune("~≈±∼") != 0 {
+		c.Space()
 		r.Approximate = true
 		return true
 	}
-	w := lower(c.word())
-	if w == "c" && c.byte(1) == '.' {
-		c.at += 2
-		c.space()
-		if isDigit(c.byte(0)) {
+	w := scan.Lower(c.Word())
+	if w == "c" && c.Byte(1) == '.' {
+		c.At += 2
+		c.Space()
+		if scan.IsDigit(c.Byte(0)) {
 			r.Approximate = true
 			return true
 		}
 	} else if nearly[w] {
-		c.at += len(w)
-		c.accept(".")
-		if c.space() || !c.done() && isDigit(c.byte(0)) {
+		c.At += len(w)
+		c.Accept(".")
+		if c.Space() || !c.Done() && scan.IsDigit(c.Byte(0)) {
 			r.Approximate = true
 			return true
 		}
@@ -76,18 +77,18 @@ func (c *cursor) approximation(r *Reading) bool {
 }
 
 func (c *cursor) bound(r *Reading) bool {
-	switch c.rune() | 0x20 {
+	switch c.Rune() | 0x20 {
 	case 'u', 'a', 'b', 'n', 'm', 'l', 'j':
 	default:
 		return false
 	}
 	for _, phrase := range bounds {
 		start := *c
-		if !c.acceptPhrase(phrase) {
+		if !c.AcceptPhrase(phrase) {
 			*c = start
 			continue
 		}
-		if c.accept("."); c.space() {
+		if c.Accept("."); c.Space() {
 			r.Approximate = true
 			r.addNote(phrase)
 			return true
@@ -97,21 +98,12 @@ func (c *cursor) bound(r *Reading) bool {
 	return false
 }
 
-func (c *cursor) acceptThenGap(w string) bool {
-	start := *c
-	if c.acceptWord(w) && c.space() {
-		return true
-	}
-	*c = start
-	return false
-}
-
 // fromNumber skips "from" where a number follows: "from 2 to 3".
 func (c *cursor) fromNumber() bool {
 	start := *c
-	if c.acceptThenGap("from") {
+	if c.AcceptThenGap("from") {
 		after := *c
-		if _, ok := after.quantity(); ok {
+		if _, ok := after.Quantity(); ok {
 			return true
 		}
 	}
@@ -122,16 +114,16 @@ func (c *cursor) fromNumber() bool {
 // articleOfUnit skips the "a" of "a cup", "a heaped teaspoon", but not of
 // "a half", "a dozen", "a few", which are numbers.
 func (c *cursor) articleOfUnit() bool {
-	if w := c.word(); w == "" || len(w) > 2 || w[0]|0x20 != 'a' {
+	if w := c.Word(); w == "" || len(w) > 2 || w[0]|0x20 != 'a' {
 		return false
 	}
 	start := *c
-	if _, ok := c.quantity(); ok || c.unnumbered() != "" {
+	if _, ok := c.Quantity(); ok || c.unnumbered() != "" {
 		*c = start
 		return false
 	}
 	*c = start
-	if (c.acceptWord("a") || c.acceptWord("an")) && c.space() {
+	if (c.AcceptWord("a") || c.AcceptWord("an")) && c.Space() {
 		return true
 	}
 	*c = start
@@ -141,13 +133,13 @@ func (c *cursor) articleOfUnit() bool {
 // manner reads one word of manners, with the gap after it, into r's note.
 func (c *cursor) manner(r *Reading) bool {
 	start := *c
-	w := c.word()
-	unsure, ok := manners[lower(w)]
+	w := c.Word()
+	unsure, ok := manners[scan.Lower(w)]
 	if !ok {
 		return false
 	}
-	c.at += len(w)
-	if !c.gap() {
+	c.At += len(w)
+	if !c.Gap() {
 		*c = start
 		return false
 	}
@@ -168,8 +160,8 @@ func (r *Reading) addNote(w string) {
 func (c *cursor) unnumbered() string {
 	for _, phrase := range []string{"a few", "few", "several", "some", "a little", "a bit of", "a bit"} {
 		start := *c
-		if c.acceptPhrase(phrase) {
-			if after := *c; after.space() {
+		if c.AcceptPhrase(phrase) {
+			if after := *c; after.Space() {
 				return phrase
 			}
 		}
@@ -181,25 +173,25 @@ func (c *cursor) unnumbered() string {
 // unfit tells whether what follows a number makes it something else: a
 // temperature, a percentage, a ratio, an ordinal, a list number.
 func (c cursor) unfit() bool {
-	switch b := c.byte(0); {
-	case b == ')' || b == ':' && isDigit(c.byte(1)):
+	switch b := c.Byte(0); {
+	case b == ')' || b == ':' && scan.IsDigit(c.Byte(1)):
 		return true
-	case b == '.' && (c.byte(1) == ' ' || c.byte(1) == '\t'):
+	case b == '.' && (c.Byte(1) == ' ' || c.Byte(1) == '\t'):
 		return true
 	}
 	glued := c
-	if c.space(); c.byte(0) == '%' {
+	if c.Space(); c.Byte(0) == '%' {
 		return true
 	}
-	switch c.rune() {
+	switch c.Rune() {
 	case '°', 'º', '˚', '℃', '℉', '‰':
 		return true
 	}
-	switch w := lower(c.word()); w {
+	switch w := scan.Lower(c.Word()); w {
 	case "degrees", "degree", "deg", "percent", "per":
 		return true
 	case "st", "nd", "rd", "th", "f":
-		return glued.at == c.at
+		return glued.At == c.At
 	}
 	return false
 }
@@ -207,13 +199,13 @@ func (c cursor) unfit() bool {
 // ofNamed tells whether a part is of something named: "half the dough",
 // "½ of your butter". That is no amount.
 func (c cursor) ofNamed() bool {
-	if !c.gap() {
+	if !c.Gap() {
 		return false
 	}
-	if c.acceptWord("of") && !c.space() {
+	if c.AcceptWord("of") && !c.Space() {
 		return false
 	}
-	switch lower(c.word()) {
+	switch scan.Lower(c.Word()) {
 	case "the", "this", "that", "these", "those", "your", "my", "our", "their", "its", "it", "them", "each":
 		return true
 	}
@@ -226,10 +218,10 @@ func (c cursor) idle() bool {
 	if c.ofNamed() {
 		return true
 	}
-	if !c.gap() {
+	if !c.Gap() {
 		return false
 	}
-	switch lower(c.word()) {
+	switch scan.Lower(c.Word()) {
 	case "at", "by", "to", "is", "that", "which", "in", "on", "with", "when", "until", "side", "third", "day":
 		return true
 	}
@@ -239,25 +231,25 @@ func (c cursor) idle() bool {
 // trail reads what may stand after an amount: "(US)", "or so", "approx.".
 func (c *cursor) trail(r *Reading) {
 	start := *c
-	c.space()
-	if c.byte(0) == '(' {
-		if end := strings.IndexByte(c.rest(), ')'); end > 0 && end < 24 {
-			inside := c.text[c.at+1 : c.at+end]
+	c.Space()
+	if c.Byte(0) == '(' {
+		if end := strings.IndexByte(c.Rest(), ')'); end > 0 && end < 24 {
+			inside := c.Text[c.At+1 : c.At+end]
 			if s, ok := ParseSystem(inside); ok && r.System == "" && r.Amount.Unit.Kind() == Volume {
 				r.System = s
-				c.at += end + 1
+				c.At += end + 1
 				return
 			}
-			if nearly[strings.TrimSuffix(lower(inside), ".")] {
+			if nearly[strings.TrimSuffix(scan.Lower(inside), ".")] {
 				r.Approximate = true
-				c.at += end + 1
+				c.At += end + 1
 				return
 			}
 		}
 		*c = start
 		return
 	}
-	if c.acceptPhrase("or so") || c.acceptPhrase("or thereabouts") || c.acceptPhrase("give or take") || c.approxAfter() {
+	if c.AcceptPhrase("or so") || c.AcceptPhrase("or thereabouts") || c.AcceptPhrase("give or take") || c.approxAfter() {
 		r.Approximate = true
 		return
 	}
@@ -265,18 +257,9 @@ func (c *cursor) trail(r *Reading) {
 }
 
 func (c *cursor) approxAfter() bool {
-	if c.acceptWord("approx") || c.acceptWord("approximately") {
-		c.accept(".")
+	if c.AcceptWord("approx") || c.AcceptWord("approximately") {
+		c.Accept(".")
 		return true
 	}
 	return false
-}
-
-// firstOf gives the first rune of s, 0 of none.
-func firstOf(s string) rune {
-	r, size := utf8.DecodeRuneInString(s)
-	if size == 0 {
-		return 0
-	}
-	return r
 }

@@ -1,9 +1,12 @@
-package measure
+package oven
 
 import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"benchproof/kitchen/measure/exact"
+	"benchproof/kitchen/measure/scan"
 )
 
 // Heats finds the temperatures and oven settings in text, in order: "180°C/160°C
@@ -20,41 +23,28 @@ import (
 func Heats(text string) []Heat {
 	var all []Heat
 	for at := 0; at < len(text); {
-		c := cursor{text, at}
+		c := cursor{scan.Cursor{Text: text, At: at}}
 		if h, ok := c.heat(); ok {
-			h.At, h.Text = at, text[at:c.at]
+			h.At, h.Text = at, text[at:c.At]
 			all = append(all, h)
-			at = c.at
+			at = c.At
 			continue
 		}
-		at += c.token()
+		at += c.Token()
 	}
 	return all
 }
 
-// token gives the length of the word, number or rune that stands here.
-func (c cursor) token() int {
-	if w := c.word(); w != "" {
-		return len(w)
-	}
-	n := 0
-	for isDigit(c.byte(n)) || n > 0 && (c.byte(n) == '.' || c.byte(n) == ',') && isDigit(c.byte(n+1)) {
-		n++
-	}
-	if n > 0 {
-		return n
-	}
-	_, size := utf8.DecodeRuneInString(c.rest())
-	return max(size, 1)
-}
+// cursor adds the reading of heats to the cursor of package scan.
+type cursor struct{ scan.Cursor }
 
 // heat reads one heat here.
 func (c *cursor) heat() (Heat, bool) {
 	start := *c
-	switch r := c.rune(); {
-	case isDigit(byte(r)) && r < utf8.RuneSelf:
+	switch r := c.Rune(); {
+	case scan.IsDigit(byte(r)) && r < utf8.RuneSelf:
 	case r == '-' || r == '−' || r == '–':
-		if c.at > 0 && !endsOpen(c.text[:c.at]) {
+		if c.At > 0 && !endsOpen(c.Text[:c.At]) {
 			return Heat{}, false
 		}
 	case unicode.IsLetter(r):
@@ -66,12 +56,12 @@ func (c *cursor) heat() (Heat, bool) {
 		if oven == "" {
 			return c.spelledHeat()
 		}
-		c.space()
-		if c.acceptWord("oven") && c.space() && (c.acceptWord("to") || c.acceptWord("at")) {
-			c.space()
+		c.Space()
+		if c.AcceptWord("oven") && c.Space() && (c.AcceptWord("to") || c.AcceptWord("at")) {
+			c.Space()
 		}
-		c.acceptRune(":")
-		c.space()
+		c.AcceptRune(":")
+		c.Space()
 		if h, ok := c.degrees(oven); ok {
 			return h, true
 		}
@@ -95,21 +85,21 @@ func endsOpen(text string) bool {
 
 // gas reads "gas mark 4", "gas 4–5", "gas mark ½", "GM4".
 func (c *cursor) gas() (Heat, bool) {
-	if !c.acceptPhrase("gas") && !(c.acceptWord("gm") && isDigit(c.byte(0))) {
+	if !c.AcceptPhrase("gas") && !(c.AcceptWord("gm") && scan.IsDigit(c.Byte(0))) {
 		return Heat{}, false
 	}
-	c.space()
-	if c.acceptWord("mark") || c.acceptWord("no") || c.acceptWord("number") || c.acceptWord("regulo") {
-		c.accept(".")
-		c.space()
+	c.Space()
+	if c.AcceptWord("mark") || c.AcceptWord("no") || c.AcceptWord("number") || c.AcceptWord("regulo") {
+		c.Accept(".")
+		c.Space()
 	}
 	from, ok := c.mark()
 	if !ok {
 		return Heat{}, false
 	}
-	h := Heat{Degrees: One(from), Scale: "gas"}
+	h := Heat{Degrees: exact.One(from), Scale: "gas"}
 	before := *c
-	if _, ok := c.rangeSign(false); ok {
+	if _, ok := c.RangeSign(false); ok {
 		if to, ok := c.mark(); ok && to.Cmp(from) > 0 {
 			h.Degrees.To = to
 			return h, true
@@ -120,52 +110,51 @@ func (c *cursor) gas() (Heat, bool) {
 }
 
 // mark reads a gas mark: ¼ to 10.
-func (c *cursor) mark() (Number, bool) {
+func (c *cursor) mark() (exact.Number, bool) {
 	start := *c
-	if f, ok := c.fraction(); ok && f.num < f.den {
-		return f.number(), true
+	if f, ok := c.Fraction(); ok && f.Num < f.Den {
+		return f.Number(), true
 	}
 	*c = start
-	n, _, ok := c.digits()
+	n, _, ok := c.Digits()
 	if !ok {
-		if q, ok := c.spelled(); ok && q.num <= 10*q.den {
-			return q.number(), true
+		if q, ok := c.Spelled(); ok && q.Num <= 10*q.Den {
+			return q.Number(), true
 		}
 		*c = start
-		return Number{}, false
+		return exact.Number{}, false
 	}
-	if v, ok := vulgar[c.rune()]; ok {
-		c.at += utf8.RuneLen(c.rune())
-		return Ratio(n*v[1]+v[0], v[1]), n <= 10
+	if part, ok := c.Glyph(); ok {
+		return exact.Whole(n).Add(part.Number()), n <= 10
 	}
-	return Whole(n), n >= 1 && n <= 10
+	return exact.Whole(n), n >= 1 && n <= 10
 }
 
 // ovenWord reads the words for an oven: "fan", "fan-forced", "convection",
 // "conventional", "static". It gives "fan", "conventional", or "".
 func (c *cursor) ovenWord() string {
-	switch w := lower(c.word()); w {
+	switch w := scan.Lower(c.Word()); w {
 	case "fan":
-		c.at += len(w)
+		c.At += len(w)
 		before := *c
-		if c.gap() {
-			switch next := lower(c.word()); next {
+		if c.Gap() {
+			switch next := scan.Lower(c.Word()); next {
 			case "forced", "assisted", "bake", "baked":
-				c.at += len(next)
+				c.At += len(next)
 				return "fan"
 			}
 		}
 		*c = before
 		return "fan"
 	case "convection":
-		c.at += len(w)
+		c.At += len(w)
 		return "fan"
 	case "conventional", "static":
-		c.at += len(w)
+		c.At += len(w)
 		return "conventional"
 	}
 	for _, phrase := range []string{"top and bottom heat", "bottom and top heat", "no fan"} {
-		if c.acceptPhrase(phrase) {
+		if c.AcceptPhrase(phrase) {
 			return "conventional"
 		}
 	}
@@ -180,9 +169,9 @@ func (c *cursor) degrees(oven string) (Heat, bool) {
 	if !ok {
 		return Heat{}, false
 	}
-	h := Heat{Degrees: One(from), Oven: oven}
+	h := Heat{Degrees: exact.One(from), Oven: oven}
 	cups := maxCups
-	switch lastWord(strings.TrimRight(c.text[:start.at], " \u00a0")) {
+	switch scan.LastWord(strings.TrimRight(c.Text[:start.At], " \u00a0")) {
 	case "to", "at":
 		cups = ten // "cool to 27 C"
 	}
@@ -197,54 +186,54 @@ func (c *cursor) degrees(oven string) (Heat, bool) {
 	if oven == "" {
 		h.Oven = c.ovenAfter()
 	}
-	if c.isDifference(start.at) || c.isAngle(start.at) && h.Scale == "" {
+	if c.isDifference(start.At) || c.isAngle(start.At) && h.Scale == "" {
 		return Heat{}, false
 	}
-	return h, c.vouched(&h, marked, start.at)
+	return h, c.vouched(&h, marked, start.At)
 }
 
 // degreeFigures reads the figures of a temperature, at most four digits and
 // decimals, with their sign.
-func (c *cursor) degreeFigures() (Number, bool) {
-	negative := c.acceptRune("-−–") != 0
-	n, count, ok := c.digits()
+func (c *cursor) degreeFigures() (exact.Number, bool) {
+	negative := c.AcceptRune("-−–") != 0
+	n, count, ok := c.Digits()
 	if !ok || count > 4 {
-		return Number{}, false
+		return exact.Number{}, false
 	}
-	f := over(n, 1)
-	if (c.byte(0) == '.' || c.byte(0) == ',') && isDigit(c.byte(1)) {
-		if f, ok = c.decimals(f); !ok {
-			return Number{}, false
+	f := scan.Over(n, 1)
+	if (c.Byte(0) == '.' || c.Byte(0) == ',') && scan.IsDigit(c.Byte(1)) {
+		if f, ok = c.Decimals(f); !ok {
+			return exact.Number{}, false
 		}
 	}
 	if negative {
-		f.num = -f.num
+		f.Num = -f.Num
 	}
-	return f.number(), true
+	return f.Number(), true
 }
 
 // degreeSign reads the degree sign and the scale after a number n; scale is ""
 // if it is not said. Up to cups, "n C" means cups.
-func (c *cursor) degreeSign(n, cups Number) (marked bool, scale string) {
+func (c *cursor) degreeSign(n, cups exact.Number) (marked bool, scale string) {
 	start := *c
-	spaced := c.space()
+	spaced := c.Space()
 	if marked, scale = c.sign(spaced); scale != "" {
 		return marked, scale
 	}
 	afterSign := *c
 	if marked {
-		c.space()
+		c.Space()
 	}
-	switch w := c.word(); lower(w) {
+	switch w := c.Word(); scan.Lower(w) {
 	case "celsius", "centigrade":
-		c.at += len(w)
+		c.At += len(w)
 		return true, "C"
 	case "fahrenheit":
-		c.at += len(w)
+		c.At += len(w)
 		return true, "F"
 	case "c", "f":
 		if marked || n.Cmp(cups) > 0 && (!spaced || w == "C" || w == "F") {
-			c.at += 1
+			c.At += 1
 			return true, strings.ToUpper(w)
 		}
 	}
@@ -257,7 +246,7 @@ func (c *cursor) degreeSign(n, cups Number) (marked bool, scale string) {
 
 // sign reads "°", "degrees", "℃", "oC".
 func (c *cursor) sign(spaced bool) (marked bool, scale string) {
-	switch c.acceptRune("℃℉°º˚") {
+	switch c.AcceptRune("℃℉°º˚") {
 	case '℃':
 		return true, "C"
 	case '℉':
@@ -265,14 +254,14 @@ func (c *cursor) sign(spaced bool) (marked bool, scale string) {
 	case '°', 'º', '˚':
 		return true, ""
 	}
-	switch w := lower(c.word()); w {
+	switch w := scan.Lower(c.Word()); w {
 	case "degrees", "degree", "deg", "degs":
-		c.at += len(w)
-		c.accept(".")
+		c.At += len(w)
+		c.Accept(".")
 		return true, ""
 	case "oc", "of":
 		if w == "oc" || !spaced {
-			c.at += len(w)
+			c.At += len(w)
 			return true, strings.ToUpper(w[1:])
 		}
 	}
@@ -282,9 +271,9 @@ func (c *cursor) sign(spaced bool) (marked bool, scale string) {
 // upper reads the second end of a range of temperatures. scale is the first
 // end's, "" if it follows the second. Two ends that each name an oven or fall
 // are a pair, not a range.
-func (c *cursor) upper(from Number, scale string) (to Number, marked bool, toScale string, ok bool) {
+func (c *cursor) upper(from exact.Number, scale string) (to exact.Number, marked bool, toScale string, ok bool) {
 	before := *c
-	if _, ok := c.rangeSign(false); !ok || scale != "" && strings.Contains(lower(c.text[before.at:c.at]), "or") {
+	if _, ok := c.RangeSign(false); !ok || scale != "" && strings.Contains(scan.Lower(c.Text[before.At:c.At]), "or") {
 		return to, false, "", false
 	}
 	if to, ok = c.degreeFigures(); !ok || to.Cmp(from) <= 0 {
@@ -294,30 +283,42 @@ func (c *cursor) upper(from Number, scale string) (to Number, marked bool, toSca
 	if scale != "" && toScale != scale {
 		return to, false, "", false
 	}
-	if !marked && c.timeFollows() || c.byte(0) == '%' {
+	if !marked && c.unitFollows() || c.Byte(0) == '%' {
 		return to, false, "", false
 	}
 	return to, marked, toScale, true
 }
 
-func (c cursor) timeFollows() bool {
-	c.space()
-	w, ok := lookUpUnit(c.word())
-	return ok && w.unit != Each
+// unitFollows tells whether a unit of another kind follows, so that the number
+// is no heat: "180 g", "fan 20 minutes".
+func (c cursor) unitFollows() bool {
+	c.Space()
+	return others[scan.Lower(c.Word())]
 }
+
+var others = func() map[string]bool {
+	m := map[string]bool{}
+	for w := range strings.FieldsSeq(`s sec secs second seconds min mins minute minutes h hr hrs hour hours day days
+		g gram grams kg kilo kilos mg oz ounce ounces lb lbs pound pounds ml mls millilitres milliliters cl dl l litre
+		litres liter liters tsp teaspoon teaspoons tbsp tablespoon tablespoons cup cups pint pints quart quarts cm mm
+		in inch inches x`) {
+		m[w] = true
+	}
+	return m
+}()
 
 // ovenAfter reads the oven after a temperature: "fan", "(fan)", "in a fan
 // oven". A fan word before another temperature belongs to that one.
 func (c *cursor) ovenAfter() string {
 	start := *c
-	c.space()
-	bracket := c.accept("(")
-	if !bracket && c.accept(",") {
-		c.space()
+	c.Space()
+	bracket := c.Accept("(")
+	if !bracket && c.Accept(",") {
+		c.Space()
 	}
 	for _, phrase := range []string{"in a", "in an", "for a", "for", "with", "on"} {
-		if c.acceptPhrase(phrase) {
-			c.space()
+		if c.AcceptPhrase(phrase) {
+			c.Space()
 			break
 		}
 	}
@@ -327,14 +328,14 @@ func (c *cursor) ovenAfter() string {
 		return ""
 	}
 	before := *c
-	if !c.gap() || !c.acceptWord("oven") && !c.acceptWord("ovens") && !c.acceptWord("setting") {
+	if !c.Gap() || !c.AcceptWord("oven") && !c.AcceptWord("ovens") && !c.AcceptWord("setting") {
 		*c = before
 	}
 	ahead := *c
-	ahead.space()
-	ahead.acceptRune(":")
-	ahead.space()
-	if n, _, ok := ahead.digits(); ok && n >= 80 || bracket && !c.accept(")") {
+	ahead.Space()
+	ahead.AcceptRune(":")
+	ahead.Space()
+	if n, _, ok := ahead.Digits(); ok && n >= 80 || bracket && !c.Accept(")") {
 		*c = start
 		return ""
 	}
@@ -344,17 +345,17 @@ func (c *cursor) ovenAfter() string {
 // spelledHeat reads "three hundred and fifty degrees", "four degrees Celsius".
 func (c *cursor) spelledHeat() (Heat, bool) {
 	start := *c
-	q, ok := c.spelled()
+	q, ok := c.Spelled()
 	if !ok {
 		return Heat{}, false
 	}
-	h := Heat{Degrees: One(q.number())}
+	h := Heat{Degrees: exact.One(q.Number())}
 	marked, scale := c.degreeSign(h.Degrees.From, maxCups)
 	h.Scale = scale
 	h.Oven = c.ovenAfter()
-	if !marked || c.isDifference(start.at) || scale == "" && c.isAngle(start.at) {
+	if !marked || c.isDifference(start.At) || scale == "" && c.isAngle(start.At) {
 		*c = start
 		return Heat{}, false
 	}
-	return h, c.vouched(&h, marked, start.at)
+	return h, c.vouched(&h, marked, start.At)
 }

@@ -1,4 +1,4 @@
-package measure_test
+package scan_test
 
 import (
 	"fmt"
@@ -7,7 +7,8 @@ import (
 
 	"pgregory.net/rapid"
 
-	"benchproof/kitchen/measure"
+	"benchproof/kitchen/measure/exact"
+	"benchproof/kitchen/measure/scan"
 )
 
 var (
@@ -53,8 +54,8 @@ func TestNumbersInWordsEqualFigures(t *testing.T) {
 		if rapid.Bool().Draw(t, "capital") {
 			text = strings.ToUpper(text[:1]) + text[1:]
 		}
-		got, rest, ok := measure.ReadNumber(text + " grams")
-		if !ok || rest != "grams" || !got.Equal(measure.Whole(int64(n))) {
+		got, rest, ok := scan.Number(text + " grams")
+		if !ok || rest != "grams" || !got.Equal(exact.Whole(int64(n))) {
 			t.Fatalf("%q = %v, leaving %q, want %d", text, got, rest, n)
 		}
 	})
@@ -63,23 +64,23 @@ func TestNumbersInWordsEqualFigures(t *testing.T) {
 // A whole number with a part, in all the ways to write one, is the same number.
 func TestPartsInAllSpellingsAreEqual(t *testing.T) {
 	parts := []struct {
-		value  measure.Number
+		value  exact.Number
 		glyph  string
 		slash  string
 		spoken []string
 	}{
-		{measure.Ratio(1, 2), "½", "1/2", []string{"a half", "one half", "one-half", "half"}},
-		{measure.Ratio(1, 4), "¼", "1/4", []string{"a quarter", "one quarter", "one-fourth"}},
-		{measure.Ratio(3, 4), "¾", "3/4", []string{"three quarters", "three-quarters", "three fourths"}},
-		{measure.Ratio(1, 3), "⅓", "1/3", []string{"a third", "one third", "one-third"}},
-		{measure.Ratio(2, 3), "⅔", "2/3", []string{"two thirds", "two-thirds"}},
-		{measure.Ratio(1, 8), "⅛", "1/8", []string{"an eighth", "one eighth"}},
-		{measure.Ratio(3, 8), "⅜", "3/8", []string{"three eighths"}},
-		{measure.Ratio(2, 5), "⅖", "2/5", []string{"two fifths"}},
+		{exact.Ratio(1, 2), "½", "1/2", []string{"a half", "one half", "one-half", "half"}},
+		{exact.Ratio(1, 4), "¼", "1/4", []string{"a quarter", "one quarter", "one-fourth"}},
+		{exact.Ratio(3, 4), "¾", "3/4", []string{"three quarters", "three-quarters", "three fourths"}},
+		{exact.Ratio(1, 3), "⅓", "1/3", []string{"a third", "one third", "one-third"}},
+		{exact.Ratio(2, 3), "⅔", "2/3", []string{"two thirds", "two-thirds"}},
+		{exact.Ratio(1, 8), "⅛", "1/8", []string{"an eighth", "one eighth"}},
+		{exact.Ratio(3, 8), "⅜", "3/8", []string{"three eighths"}},
+		{exact.Ratio(2, 5), "⅖", "2/5", []string{"two fifths"}},
 	}
 	for n := 1; n <= 12; n++ {
 		for _, p := range parts {
-			want := measure.Whole(int64(n)).Add(p.value)
+			want := exact.Whole(int64(n)).Add(p.value)
 			texts := []string{
 				fmt.Sprintf("%d%s", n, p.glyph), fmt.Sprintf("%d %s", n, p.glyph), fmt.Sprintf("%d-%s", n, p.glyph),
 				fmt.Sprintf("%d %s", n, p.slash), fmt.Sprintf("%d-%s", n, p.slash), fmt.Sprintf("%d & %s", n, p.slash),
@@ -93,7 +94,7 @@ func TestPartsInAllSpellingsAreEqual(t *testing.T) {
 				}
 			}
 			for _, text := range texts {
-				if got, rest, ok := measure.ReadNumber(text + " cups"); !ok || rest != "cups" || !got.Equal(want) {
+				if got, rest, ok := scan.Number(text + " cups"); !ok || rest != "cups" || !got.Equal(want) {
 					t.Errorf("%q = %v, leaving %q, want %v", text, got, rest, want)
 				}
 			}
@@ -101,7 +102,7 @@ func TestPartsInAllSpellingsAreEqual(t *testing.T) {
 	}
 	for _, p := range parts {
 		for _, text := range append(p.spoken, p.glyph, p.slash) {
-			if got, _, ok := measure.ReadNumber(text + " cup"); !ok || !got.Equal(p.value) {
+			if got, _, ok := scan.Number(text + " cup"); !ok || !got.Equal(p.value) {
 				t.Errorf("%q = %v, want %v", text, got, p.value)
 			}
 		}
@@ -134,8 +135,8 @@ func TestNumbersThatAreNotMixed(t *testing.T) {
 		"thousand":       "thousand",       // no count before it
 		"a thousandfold": "a thousandfold", // no number
 	} {
-		if _, rest, _ := measure.ReadNumber(text); rest != want {
-			t.Errorf("ReadNumber(%q) leaves %q, want %q", text, rest, want)
+		if _, rest, _ := scan.Number(text); rest != want {
+			t.Errorf("Number(%q) leaves %q, want %q", text, rest, want)
 		}
 	}
 }

@@ -1,6 +1,10 @@
-package measure
+package oven
 
-import "fmt"
+import (
+	"fmt"
+
+	"benchproof/kitchen/measure/exact"
+)
 
 // Question is something about given heats that is likely a slip.
 type Question struct {
@@ -13,22 +17,22 @@ type Question struct {
 // 15 to 30 °C by a professional textbook. A pair from 15 to 25 °C apart passes;
 // in °F, from 20 to 50, as the US rule is 25 and the textbook's 25 to 50.
 var (
-	leastApart  = Whole(15)
-	mostApart   = Whole(25)
-	leastApartF = Whole(20)
-	mostApartF  = Whole(50)
+	leastApart  = exact.Whole(15)
+	mostApart   = exact.Whole(25)
+	leastApartF = exact.Whole(20)
+	mostApartF  = exact.Whole(50)
 )
 
 // together is how many bytes may part two heats of one statement: "/", " (",
 // ", ", " or ", " (or ".
 const together = 5
 
-// CheckOvens questions heats that are given together and do not agree: a
+// Check questions heats that are given together and do not agree: a
 // conventional and a fan setting not about 20 °C (25 °F) apart, °C against °F,
 // either against a gas mark. Heats stand together if at most 5 bytes of text
 // part them, or if they have no places at all. A heat without an oven counts
 // as conventional.
-func CheckOvens(heats []Heat) []Question {
+func Check(heats []Heat) []Question {
 	var all []Question
 	for len(heats) > 0 {
 		n := 1
@@ -100,13 +104,13 @@ func (s statement) conventional(scale string) *Heat {
 		return plain
 	}
 	h := *fan
-	h.Degrees = both(h.Degrees, func(n Number) Number { return fanRule(n, scale, "fan", "") })
+	h.Degrees = h.Degrees.Map(func(n exact.Number) exact.Number { return fanRule(n, scale, "fan", "") })
 	h.Oven = ""
 	return &h
 }
 
 // checkPair questions a conventional and a fan setting on one scale.
-func (s statement) checkPair(plain, fan *Heat, least, most Number) (Question, bool) {
+func (s statement) checkPair(plain, fan *Heat, least, most exact.Number) (Question, bool) {
 	if plain == nil || fan == nil {
 		return Question{}, false
 	}
@@ -125,7 +129,7 @@ func (s statement) checkPair(plain, fan *Heat, least, most Number) (Question, bo
 	said.Oven = ""
 	if from.Sign() < 0 {
 		q.Text = fmt.Sprintf("A fan oven is set lower than a conventional one, but %s stands with %s.", fan, said)
-		if swapped := from.Mul(Whole(-1)); witness == nil && swapped.Cmp(least) >= 0 && swapped.Cmp(most) <= 0 {
+		if swapped := from.Mul(exact.Whole(-1)); witness == nil && swapped.Cmp(least) >= 0 && swapped.Cmp(most) <= 0 {
 			a, b := *fan, *plain
 			a.Oven, b.Oven = "conventional", "fan"
 			q.Likely = append([]string{a.String() + " and " + b.String()}, q.Likely...)
@@ -167,7 +171,7 @@ func (s statement) witness(a, b Heat) (w *Heat, first bool) {
 
 // agree tells whether two conventional settings on two scales can be one.
 func agree(a, b Heat) bool {
-	ends := func(x, y Number) bool {
+	ends := func(x, y exact.Number) bool {
 		switch a.Scale + b.Scale {
 		case "CF":
 			return agreeCF(x, y)
@@ -194,11 +198,11 @@ func agree(a, b Heat) bool {
 }
 
 // within gives what one figure may be held against in r: its ends and middle.
-func within(r Range) []Number {
+func within(r exact.Range) []exact.Number {
 	if r.IsSingle() {
-		return []Number{r.From}
+		return []exact.Number{r.From}
 	}
-	return []Number{r.From, r.From.Add(r.To).Mul(half), r.To}
+	return []exact.Number{r.From, r.From.Add(r.To).Mul(half), r.To}
 }
 
 // checkScales questions two conventional settings on different scales. If the
@@ -213,7 +217,7 @@ func checkScales(a, b *Heat, doubted bool, fan *Heat) (Question, bool) {
 	}
 	if doubted && fan != nil {
 		h := *fan
-		h.Degrees = both(h.Degrees, func(n Number) Number { return fanRule(n, "C", "fan", "") })
+		h.Degrees = h.Degrees.Map(func(n exact.Number) exact.Number { return fanRule(n, "C", "fan", "") })
 		if agree(h, *b) {
 			return Question{}, false
 		}
@@ -242,25 +246,25 @@ func nearest5(h Heat, scale string) (Heat, bool) {
 		return Heat{}, false
 	}
 	if how == "exact conversion" {
-		to.Degrees = both(to.Degrees, func(n Number) Number { return n.Round(whole) })
+		to.Degrees = to.Degrees.Map(func(n exact.Number) exact.Number { return n.Round(whole) })
 	}
 	return to, true
 }
 
 // gapText writes how far apart two settings are, both ends if they differ.
-func gapText(from, to Number, scale string) string {
-	text := FormatDecimal(from, 1) + noBreak + "°" + scale
+func gapText(from, to exact.Number, scale string) string {
+	text := exact.FormatDecimal(from, 1) + exact.NoBreak + "°" + scale
 	if from.Equal(to) {
 		return text + " apart"
 	}
-	return text + " apart at the lower end and " + FormatDecimal(to, 1) + noBreak + "°" + scale + " at the upper"
+	return text + " apart at the lower end and " + exact.FormatDecimal(to, 1) + exact.NoBreak + "°" + scale + " at the upper"
 }
 
 func usualGap(scale string) string {
 	if scale == "F" {
-		return "25" + noBreak + "°F"
+		return "25" + exact.NoBreak + "°F"
 	}
-	return "20" + noBreak + "°C"
+	return "20" + exact.NoBreak + "°C"
 }
 
 func orList(words []string) string {

@@ -1,4 +1,4 @@
-package measure
+package scan
 
 // small are the numbers below twenty, tens the tens, in words.
 var small = map[string]int64{
@@ -17,10 +17,10 @@ var parts = map[string]int64{
 	"fifth": 5, "fifths": 5, "sixth": 6, "sixths": 6, "eighth": 8, "eighths": 8, "tenth": 10, "tenths": 10,
 }
 
-// spelled reads a number in words: "three", "twenty-five", "two hundred and
+// Spelled reads a number in words: "three", "twenty-five", "two hundred and
 // fifty", "one and a half", "three quarters", "half", "one point five". "a"
 // counts only before hundred, thousand and a part: "a quarter".
-func (c *cursor) spelled() (figures, bool) {
+func (c *Cursor) Spelled() (Figures, bool) {
 	start := *c
 	if f, ok := c.spelledPart(); ok {
 		return f, true
@@ -29,61 +29,61 @@ func (c *cursor) spelled() (figures, bool) {
 	n, ok := c.spelledWhole()
 	if !ok {
 		*c = start
-		return figures{}, false
+		return Figures{}, false
 	}
-	f := over(n, 1)
+	f := Over(n, 1)
 	if c.point(&f) {
 		return f, true
 	}
-	c.andPart(&f)
+	c.AndPart(&f)
 	return f, true
 }
 
 // spelledPart reads "half", "a quarter", "three quarters", "two-thirds". Bare
 // "third" and the like are ordinals ("the third batch") and are not read.
-func (c *cursor) spelledPart() (figures, bool) {
+func (c *Cursor) spelledPart() (Figures, bool) {
 	start := *c
 	num := int64(1)
-	w := lower(c.word())
+	w := Lower(c.Word())
 	bare := w == "half" || w == "quarter"
 	if !bare {
 		switch n := small[w]; {
 		case n > 0:
 			num = n
 		case w != "a" && w != "an":
-			return figures{}, false
+			return Figures{}, false
 		}
-		c.at += len(w)
-		if !c.gap() {
+		c.At += len(w)
+		if !c.Gap() {
 			*c = start
-			return figures{}, false
+			return Figures{}, false
 		}
-		w = lower(c.word())
+		w = Lower(c.Word())
 	}
 	den := parts[w]
 	plural := len(w) > 0 && w[len(w)-1] == 's'
 	if den == 0 || num >= den || plural != (num > 1) {
 		*c = start
-		return figures{}, false
+		return Figures{}, false
 	}
-	c.at += len(w)
-	return over(num, den), true
+	c.At += len(w)
+	return Over(num, den), true
 }
 
 // spelledWhole reads a whole number in words, at most 999,999.
-func (c *cursor) spelledWhole() (int64, bool) {
+func (c *Cursor) spelledWhole() (int64, bool) {
 	n, ok := c.spelledHundreds()
 	if !ok {
 		return 0, false
 	}
 	after := *c
-	if !c.gap() || !c.acceptWord("thousand") {
+	if !c.Gap() || !c.AcceptWord("thousand") {
 		*c = after
 		return n, true
 	}
 	n *= 1000
 	after = *c
-	if c.gap() {
+	if c.Gap() {
 		c.skipAnd()
 		if more, ok := c.spelledHundreds(); ok && more < 1000 {
 			return n + more, true
@@ -93,19 +93,19 @@ func (c *cursor) spelledWhole() (int64, bool) {
 	return n, true
 }
 
-func (c *cursor) spelledHundreds() (int64, bool) {
+func (c *Cursor) spelledHundreds() (int64, bool) {
 	start := *c
 	n, ok := c.spelledSmall()
 	if !ok {
 		article := *c
-		if c.acceptWord("a") {
+		if c.AcceptWord("a") {
 			article = *c
 		}
 		switch {
-		case article == start || !c.gap():
-		case c.acceptWord("hundred"):
+		case article == start || !c.Gap():
+		case c.AcceptWord("hundred"):
 			return c.afterHundred(100), true
-		case lower(c.word()) == "thousand":
+		case Lower(c.Word()) == "thousand":
 			*c = article // spelledWhole reads the thousand
 			return 1, true
 		}
@@ -113,7 +113,7 @@ func (c *cursor) spelledHundreds() (int64, bool) {
 		return 0, false
 	}
 	after := *c
-	if c.gap() && c.acceptWord("hundred") {
+	if c.Gap() && c.AcceptWord("hundred") {
 		return c.afterHundred(n * 100), true
 	}
 	*c = after
@@ -121,9 +121,9 @@ func (c *cursor) spelledHundreds() (int64, bool) {
 }
 
 // afterHundred adds "and fifty" to n.
-func (c *cursor) afterHundred(n int64) int64 {
+func (c *Cursor) afterHundred(n int64) int64 {
 	after := *c
-	if c.gap() {
+	if c.Gap() {
 		c.skipAnd()
 		if more, ok := c.spelledSmall(); ok {
 			return n + more
@@ -133,30 +133,30 @@ func (c *cursor) afterHundred(n int64) int64 {
 	return n
 }
 
-func (c *cursor) skipAnd() {
+func (c *Cursor) skipAnd() {
 	before := *c
-	if !c.acceptWord("and") || !c.gap() {
+	if !c.AcceptWord("and") || !c.Gap() {
 		*c = before
 	}
 }
 
 // spelledSmall reads one to ninety-nine.
-func (c *cursor) spelledSmall() (int64, bool) {
-	w := lower(c.word())
+func (c *Cursor) spelledSmall() (int64, bool) {
+	w := Lower(c.Word())
 	if n := small[w]; n > 0 {
-		c.at += len(w)
+		c.At += len(w)
 		return n, true
 	}
 	n := tens[w]
 	if n == 0 {
 		return 0, false
 	}
-	c.at += len(w)
+	c.At += len(w)
 	after := *c
-	if c.gap() {
-		w = lower(c.word())
+	if c.Gap() {
+		w = Lower(c.Word())
 		if more := small[w]; more > 0 && more < 10 {
-			c.at += len(w)
+			c.At += len(w)
 			return n + more, true
 		}
 	}
@@ -165,48 +165,48 @@ func (c *cursor) spelledSmall() (int64, bool) {
 }
 
 // point reads "point two five" after f.
-func (c *cursor) point(f *figures) bool {
+func (c *Cursor) point(f *Figures) bool {
 	start := *c
-	if !c.gap() || !c.acceptWord("point") {
+	if !c.Gap() || !c.AcceptWord("point") {
 		*c = start
 		return false
 	}
 	for places := 0; places < 4; places++ {
 		after := *c
-		if !c.gap() {
+		if !c.Gap() {
 			break
 		}
-		w := lower(c.word())
+		w := Lower(c.Word())
 		d := small[w]
 		if d == 0 && w != "zero" && w != "oh" || d > 9 {
 			*c = after
 			break
 		}
-		c.at += len(w)
-		f.num, f.den = f.num*10+d, f.den*10
+		c.At += len(w)
+		f.Num, f.Den = f.Num*10+d, f.Den*10
 	}
-	if f.den == 1 {
+	if f.Den == 1 {
 		*c = start
 	}
-	return f.den > 1
+	return f.Den > 1
 }
 
-// andPart reads "and a half", "and three quarters", "and ½", "and 1/2" after
+// AndPart reads "and a half", "and three quarters", "and ½", "and 1/2" after
 // the whole number f, and adds it.
-func (c *cursor) andPart(f *figures) bool {
+func (c *Cursor) AndPart(f *Figures) bool {
 	start := *c
-	if f.den != 1 || f.num > maxMixed || !c.gap() || !c.acceptWord("and") && !c.accept("&") || !c.gap() {
+	if f.Den != 1 || f.Num > maxMixed || !c.Gap() || !c.AcceptWord("and") && !c.Accept("&") || !c.Gap() {
 		*c = start
 		return false
 	}
-	part, ok := c.fraction()
+	part, ok := c.Fraction()
 	if !ok {
 		part, ok = c.spelledPart()
 	}
-	if !ok || part.num >= part.den || part.num == 0 {
+	if !ok || part.Num >= part.Den || part.Num == 0 {
 		*c = start
 		return false
 	}
-	f.num, f.den = f.num*part.den+part.num, part.den
+	f.Num, f.Den = f.Num*part.Den+part.Num, part.Den
 	return true
 }

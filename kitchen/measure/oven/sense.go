@@ -1,6 +1,11 @@
-package measure
+package oven
 
-import "strings"
+import (
+	"strings"
+
+	"benchproof/kitchen/measure/exact"
+	"benchproof/kitchen/measure/scan"
+)
 
 // vouched tells whether the number read is a heat at all, and settles a scale
 // that is not said. c stands after it, at is where it began.
@@ -14,7 +19,7 @@ func (c *cursor) vouched(h *Heat, marked bool, at int) bool {
 	case marked:
 	case !isSetting(n):
 		return false
-	case h.Oven != "" && !c.timeFollows():
+	case h.Oven != "" && !c.unitFollows():
 	case c.scaleBeside(h):
 		return true
 	case !oven || !c.stands(at):
@@ -29,25 +34,30 @@ func (c *cursor) vouched(h *Heat, marked bool, at int) bool {
 	return true
 }
 
+// maxCups is the most that "30 C" can mean cups: above, it is a temperature.
+var maxCups = exact.Whole(30)
+
 // The limits that tell a scale that is not said: common practice, no source.
 var (
-	surelyF   = Whole(280)
-	surelyC   = Whole(190)
-	leastOven = Whole(80)
-	mostOven  = Whole(550)
+	surelyF   = exact.Whole(280)
+	surelyC   = exact.Whole(190)
+	leastOven = exact.Whole(80)
+	mostOven  = exact.Whole(550)
 )
 
-func isSetting(n Number) bool { return n.Cmp(leastOven) >= 0 && n.Cmp(mostOven) <= 0 && n.IsWhole() }
+func isSetting(n exact.Number) bool {
+	return n.Cmp(leastOven) >= 0 && n.Cmp(mostOven) <= 0 && n.IsWhole()
+}
 
 // scaleBeside takes the scale of a heat that follows after "/" or "(":
 // "200/180 fan", "180 (160C fan)".
 func (c cursor) scaleBeside(h *Heat) bool {
-	c.space()
-	if c.acceptRune("/(|") == 0 {
+	c.Space()
+	if c.AcceptRune("/(|") == 0 {
 		return false
 	}
-	c.space()
-	if !isDigit(c.byte(0)) && lower(c.word()) != "fan" {
+	c.Space()
+	if !scan.IsDigit(c.Byte(0)) && scan.Lower(c.Word()) != "fan" {
 		return false
 	}
 	next, ok := c.heat()
@@ -61,35 +71,27 @@ func (c cursor) scaleBeside(h *Heat) bool {
 // stands tells whether a bare number after "to" or "at" stands for itself, not
 // for an amount of what follows.
 func (c cursor) stands(at int) bool {
-	before := strings.TrimRight(c.text[:at], " \u00a0")
-	switch lastWord(before) {
+	before := strings.TrimRight(c.Text[:at], " \u00a0")
+	switch scan.LastWord(before) {
 	case "to", "at", "oven":
 	default:
 		return false
 	}
-	c.space()
-	if c.done() || strings.ContainsRune(".,;:)\n\r", c.rune()) {
-		return !isDigit(c.byte(1))
+	c.Space()
+	if c.Done() || strings.ContainsRune(".,;:)\n\r", c.Rune()) {
+		return !scan.IsDigit(c.Byte(1))
 	}
-	switch lower(c.word()) {
+	switch scan.Lower(c.Word()) {
 	case "for", "until", "till", "and", "then", "or", "on", "in", "with", "while", "before", "once":
 		return true
 	}
 	return false
 }
 
-func lastWord(text string) string {
-	i := len(text)
-	for i > 0 && (text[i-1]|0x20 >= 'a' && text[i-1]|0x20 <= 'z') {
-		i--
-	}
-	return lower(text[i:])
-}
-
 // sentence gives the text before at in its sentence, at most 100 bytes, in
 // lower case.
 func (c cursor) sentence(at int) string {
-	before := c.text[max(0, at-100):at]
+	before := c.Text[max(0, at-100):at]
 	if i := strings.LastIndexAny(before, "\n\r!?"); i >= 0 {
 		before = before[i+1:]
 	}
@@ -122,11 +124,11 @@ func (c cursor) isAngle(at int) bool {
 
 // isDifference tells whether degrees are a difference: "by 20 °C", "20 °C less".
 func (c cursor) isDifference(at int) bool {
-	if lastWord(strings.TrimRight(c.text[:at], " \u00a0")) == "by" {
+	if scan.LastWord(strings.TrimRight(c.Text[:at], " \u00a0")) == "by" {
 		return true
 	}
-	c.gap()
-	switch lower(c.word()) {
+	c.Gap()
+	switch scan.Lower(c.Word()) {
 	case "less", "lower", "higher", "more", "cooler", "hotter", "below", "above", "apart", "difference", "warmer", "colder":
 		return true
 	}

@@ -1,14 +1,16 @@
-package measure_test
+package oven_test
 
 import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
-	"benchproof/kitchen/measure"
+	"benchproof/kitchen/measure/exact"
+	"benchproof/kitchen/measure/internal/tables"
+	"benchproof/kitchen/measure/oven"
 )
 
-func TestCheckOvens(t *testing.T) {
+func TestCheck(t *testing.T) {
 	for _, test := range []struct {
 		name, text string
 		says       string   // "" if nothing must be questioned
@@ -67,7 +69,7 @@ func TestCheckOvens(t *testing.T) {
 		{"nothing", "no heat here", "", nil},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			questions := measure.CheckOvens(measure.Heats(test.text))
+			questions := oven.Check(oven.Heats(test.text))
 			if test.says == "" {
 				if len(questions) > 0 {
 					t.Errorf("questioned: %s", questions[0].Text)
@@ -78,11 +80,11 @@ func TestCheckOvens(t *testing.T) {
 				t.Fatalf("%d questions: %v", len(questions), questions)
 			}
 			q := questions[0]
-			if diff := cmp.Diff(test.says, spaced(q.Text)); diff != "" {
+			if diff := cmp.Diff(test.says, tables.Plain(q.Text)); diff != "" {
 				t.Errorf("Text (-want +got):\n%s", diff)
 			}
 			for i := range q.Likely {
-				q.Likely[i] = spaced(q.Likely[i])
+				q.Likely[i] = tables.Plain(q.Likely[i])
 			}
 			if diff := cmp.Diff(test.likely, q.Likely); diff != "" {
 				t.Errorf("Likely (-want +got):\n%s", diff)
@@ -95,15 +97,15 @@ func TestCheckOvens(t *testing.T) {
 }
 
 // Heats made by hand, without places, are one statement.
-func TestCheckOvensWithoutPlaces(t *testing.T) {
-	heats := []measure.Heat{
-		{Degrees: measure.One(measure.Whole(200)), Scale: "C", Oven: "conventional"},
-		{Degrees: measure.One(measure.Whole(190)), Scale: "C", Oven: "fan"},
+func TestCheckWithoutPlaces(t *testing.T) {
+	heats := []oven.Heat{
+		{Degrees: exact.One(exact.Whole(200)), Scale: "C", Oven: "conventional"},
+		{Degrees: exact.One(exact.Whole(190)), Scale: "C", Oven: "fan"},
 	}
-	if q := measure.CheckOvens(heats); len(q) != 1 || q[0].About.Oven != "fan" {
-		t.Errorf("CheckOvens = %v", q)
+	if q := oven.Check(heats); len(q) != 1 || q[0].About.Oven != "fan" {
+		t.Errorf("Check = %v", q)
 	}
-	if q := measure.CheckOvens(nil); len(q) != 0 {
-		t.Errorf("CheckOvens(nil) = %v", q)
+	if q := oven.Check(nil); len(q) != 0 {
+		t.Errorf("Check(nil) = %v", q)
 	}
 }

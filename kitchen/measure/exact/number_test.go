@@ -1,14 +1,13 @@
-package measure_test
+package exact_test
 
 import (
-	"encoding/json"
 	"math"
 	"math/big"
 	"testing"
 
 	"pgregory.net/rapid"
 
-	"benchproof/kitchen/measure"
+	"benchproof/kitchen/measure/exact"
 )
 
 func TestNumbersWriteExactly(t *testing.T) {
@@ -16,40 +15,25 @@ func TestNumbersWriteExactly(t *testing.T) {
 		"3": "3", "3/2": "3/2", "-3/2": "-3/2", "1.25": "5/4", "6/4": "3/2", "0": "0", "0.1": "1/10", "-0.5": "-1/2",
 		"100000000000000000000000000001/3": "100000000000000000000000000001/3",
 	} {
-		n, err := measure.ParseNumber(text)
+		n, err := exact.ParseNumber(text)
 		if err != nil || n.String() != want {
 			t.Errorf("ParseNumber(%q) = %v, %v, want %s", text, n, err, want)
 		}
 	}
 	for _, text := range []string{"", "x", "1e9", "1_000", "½", "1 1/2", "1/0", "--1", "1..2", "0x10", "Inf", "9999999999999999999999999999999999999999999999999999999999999"} {
-		if n, err := measure.ParseNumber(text); err == nil {
+		if n, err := exact.ParseNumber(text); err == nil {
 			t.Errorf("ParseNumber(%q) = %v, want an error", text, n)
 		}
 	}
 }
 
 func TestZeroNumberIsZero(t *testing.T) {
-	var n measure.Number
-	if !n.IsZero() || n.String() != "0" || !n.Equal(measure.Whole(0)) || !n.Add(measure.Whole(2)).Equal(measure.Whole(2)) || !n.IsWhole() || n.Float() != 0 {
+	var n exact.Number
+	if !n.IsZero() || n.String() != "0" || !n.Equal(exact.Whole(0)) || !n.Add(exact.Whole(2)).Equal(exact.Whole(2)) || !n.IsWhole() || n.Float() != 0 {
 		t.Errorf("the zero Number is %v", n)
 	}
-	if got := n.Mul(measure.Whole(5)).Sub(measure.Ratio(1, 2)); !got.Equal(measure.Ratio(-1, 2)) {
+	if got := n.Mul(exact.Whole(5)).Sub(exact.Ratio(1, 2)); !got.Equal(exact.Ratio(-1, 2)) {
 		t.Errorf("0 × 5 − ½ = %v", got)
-	}
-}
-
-func TestNumbersTravelAsText(t *testing.T) {
-	a := measure.Amount{Range: measure.Between(measure.Ratio(3, 2), measure.Whole(2)), Unit: measure.Cup}
-	data, err := json.Marshal(a)
-	if err != nil || string(data) != `{"from":"3/2","to":"2","unit":"cup"}` {
-		t.Fatalf("JSON = %s, %v", data, err)
-	}
-	var back measure.Amount
-	if err := json.Unmarshal(data, &back); err != nil || !back.From.Equal(a.From) || !back.To.Equal(a.To) || back.Unit != a.Unit {
-		t.Errorf("read back %v, %v", back, err)
-	}
-	if err := json.Unmarshal([]byte(`{"from":"two"}`), &back); err == nil {
-		t.Error("a word is no number")
 	}
 }
 
@@ -58,21 +42,21 @@ func TestRoundCeilInt(t *testing.T) {
 		{"5/2", "1", "3"}, {"-5/2", "1", "-3"}, {"7/3", "1/4", "9/4"}, {"1/8", "1/4", "1/4"}, {"123/10", "5", "10"},
 		{"3/2", "0", "3/2"}, {"3/2", "-1", "3/2"}, {"0", "1", "0"}, {"1/10", "1", "0"},
 	} {
-		if got := num(t, test.n).Round(num(t, test.step)); got.String() != test.want {
+		if got := exact.MustNumber(test.n).Round(exact.MustNumber(test.step)); got.String() != test.want {
 			t.Errorf("Round(%s, %s) = %v, want %s", test.n, test.step, got, test.want)
 		}
 	}
 	for n, want := range map[string]string{"5/2": "3", "-5/2": "-2", "3": "3", "0": "0", "1/100": "1"} {
-		if got := num(t, n).Ceil(); got.String() != want {
+		if got := exact.MustNumber(n).Ceil(); got.String() != want {
 			t.Errorf("Ceil(%s) = %v, want %s", n, got, want)
 		}
 	}
 	for n, want := range map[string]int64{"5/2": 2, "-5/2": -2, "3": 3} {
-		if got, ok := num(t, n).Int(); !ok || got != want {
+		if got, ok := exact.MustNumber(n).Int(); !ok || got != want {
 			t.Errorf("Int(%s) = %d, %v, want %d", n, got, ok, want)
 		}
 	}
-	if got, ok := num(t, "123456789012345678901234567890").Int(); ok {
+	if got, ok := exact.MustNumber("123456789012345678901234567890").Int(); ok {
 		t.Errorf("Int of a huge number = %d, want not ok", got)
 	}
 }
@@ -80,13 +64,13 @@ func TestRoundCeilInt(t *testing.T) {
 // edges are the integers at which machine words overflow.
 var edges = []int64{0, 1, -1, 2, 3, 7, 48, 1000, math.MaxInt32, math.MinInt32, math.MaxInt32 + 1, math.MaxInt64, math.MinInt64, math.MaxInt64 - 1, 1 << 53, 3037000500}
 
-func anyNumber(t *rapid.T, name string) (measure.Number, *big.Rat) {
+func anyNumber(t *rapid.T, name string) (exact.Number, *big.Rat) {
 	whole := rapid.OneOf(rapid.Int64(), rapid.Int64Range(-1000, 1000), rapid.SampledFrom(edges))
 	a, b := whole.Draw(t, name+" over"), whole.Draw(t, name+" under")
 	if b == 0 {
 		b = 1
 	}
-	return measure.Ratio(a, b), big.NewRat(a, b)
+	return exact.Ratio(a, b), big.NewRat(a, b)
 }
 
 // Every operation agrees with math/big, also where machine words overflow.
@@ -98,7 +82,7 @@ func TestNumbersAgreeWithBigRationals(t *testing.T) {
 		if rapid.Bool().Draw(t, "square") {
 			n, x = n.Mul(n), new(big.Rat).Mul(x, x)
 		}
-		same := func(op string, got measure.Number, want *big.Rat) {
+		same := func(op string, got exact.Number, want *big.Rat) {
 			if got.String() != want.RatString() {
 				t.Fatalf("%v %s %v = %v, want %s", n, op, m, got, want.RatString())
 			}
@@ -115,7 +99,7 @@ func TestNumbersAgreeWithBigRationals(t *testing.T) {
 		if f, _ := x.Float64(); n.Float() != f {
 			t.Fatalf("Float(%v) = %v, want %v", n, n.Float(), f)
 		}
-		back, err := measure.ParseNumber(n.String())
+		back, err := exact.ParseNumber(n.String())
 		if len(n.String()) <= 60 && (err != nil || !back.Equal(n)) {
 			t.Fatalf("%v reads back as %v, %v", n, back, err)
 		}
@@ -123,7 +107,7 @@ func TestNumbersAgreeWithBigRationals(t *testing.T) {
 			t.Fatalf("%v + %v − %v is not itself", n, m, m)
 		}
 		ceil := n.Ceil()
-		if !ceil.IsWhole() || ceil.Cmp(n) < 0 || ceil.Sub(n).Cmp(measure.Whole(1)) >= 0 {
+		if !ceil.IsWhole() || ceil.Cmp(n) < 0 || ceil.Sub(n).Cmp(exact.Whole(1)) >= 0 {
 			t.Fatalf("Ceil(%v) = %v", n, ceil)
 		}
 	})
@@ -134,13 +118,13 @@ func TestNumbersAgreeWithBigRationals(t *testing.T) {
 func TestRoundStaysWithinHalfAStep(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		n, _ := anyNumber(t, "n")
-		step := measure.Ratio(rapid.Int64Range(1, 1000).Draw(t, "over"), rapid.Int64Range(1, 1000).Draw(t, "under"))
+		step := exact.Ratio(rapid.Int64Range(1, 1000).Draw(t, "over"), rapid.Int64Range(1, 1000).Draw(t, "under"))
 		r := n.Round(step)
 		off := r.Sub(n)
 		if off.Sign() < 0 {
-			off = off.Mul(measure.Whole(-1))
+			off = off.Mul(exact.Whole(-1))
 		}
-		if !r.Quo(step).IsWhole() || off.Mul(measure.Whole(2)).Cmp(step) > 0 {
+		if !r.Quo(step).IsWhole() || off.Mul(exact.Whole(2)).Cmp(step) > 0 {
 			t.Fatalf("Round(%v, %v) = %v", n, step, r)
 		}
 	})

@@ -1,4 +1,4 @@
-package measure
+package exact
 
 import (
 	"fmt"
@@ -22,7 +22,7 @@ func Whole(n int64) Number { return Ratio(n, 1) }
 // Ratio makes a/b. It panics if b is 0, a mistake of the programmer.
 func Ratio(a, b int64) Number {
 	if b == 0 {
-		panic("measure: a ratio over 0")
+		panic("exact: a ratio over 0")
 	}
 	if n, ok := reduced(a, b); ok {
 		return n
@@ -84,7 +84,7 @@ func (n Number) Mul(m Number) Number {
 // Quo gives n ÷ m. It panics if m is 0: check IsZero first.
 func (n Number) Quo(m Number) Number {
 	if m.IsZero() {
-		panic("measure: division by 0")
+		panic("exact: division by 0")
 	}
 	if m.rat == nil {
 		upside, _ := reduced(m.den, m.num)

@@ -1,11 +1,14 @@
-package measure
+package oven
 
-import "benchproof/kitchen/fault"
+import (
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/measure/exact"
+)
 
 // Heat is one temperature or oven setting as given: "160 °C fan", "gas 4",
 // "350–375 °F".
 type Heat struct {
-	Degrees Range
+	Degrees exact.Range
 	Scale   string // "C", "F", or "gas"; "" for not said ("200 degrees")
 	Oven    string // "fan", "conventional", or "" for not said
 	Text    string // as written
@@ -16,9 +19,9 @@ type Heat struct {
 // look at Text.
 func (h Heat) String() string {
 	if h.Scale == "gas" {
-		return "gas" + noBreak + rangeText(h.Degrees, FormatNumber)
+		return "gas" + exact.NoBreak + rangeText(h.Degrees, exact.FormatNumber)
 	}
-	text := rangeText(h.Degrees, func(n Number) string { return FormatDecimal(n, 1) }) + noBreak + "°" + h.Scale
+	text := rangeText(h.Degrees, func(n exact.Number) string { return exact.FormatDecimal(n, 1) }) + exact.NoBreak + "°" + h.Scale
 	if h.Oven != "" {
 		text += " " + h.Oven
 	}
@@ -26,7 +29,7 @@ func (h Heat) String() string {
 }
 
 // rangeText writes both ends with an en dash between them, or the one.
-func rangeText(r Range, format func(Number) string) string {
+func rangeText(r exact.Range, format func(exact.Number) string) string {
 	if r.IsSingle() {
 		return format(r.From)
 	}
@@ -45,11 +48,11 @@ func rangeText(r Range, format func(Number) string) string {
 func (h Heat) In(scale, oven string) (to Heat, how string, err error) {
 	to = Heat{Scale: scale, Oven: oven}
 	if h.Scale == scale {
-		to.Degrees = both(h.Degrees, func(n Number) Number { return fanRule(n, scale, h.Oven, oven) })
+		to.Degrees = h.Degrees.Map(func(n exact.Number) exact.Number { return fanRule(n, scale, h.Oven, oven) })
 		return to, "fan rule", nil
 	}
 	how = "published table"
-	to.Degrees = both(h.Degrees, func(n Number) Number {
+	to.Degrees = h.Degrees.Map(func(n exact.Number) exact.Number {
 		m, by, e := convertSetting(n, h.Scale, h.Oven, scale, oven)
 		if e != nil {
 			err = e
@@ -64,12 +67,12 @@ func (h Heat) In(scale, oven string) (to Heat, how string, err error) {
 
 // convertSetting converts one setting between scales; by is "" if the table
 // had a row.
-func convertSetting(n Number, fromScale, fromOven, scale, oven string) (m Number, by string, err error) {
+func convertSetting(n exact.Number, fromScale, fromOven, scale, oven string) (m exact.Number, by string, err error) {
 	conventional := fanRule(n, fromScale, fromOven, "")
 	row, near := nearestRow(conventional, fromScale)
 	switch {
 	case fromScale == "":
-		return m, "", fault.Invalidf("temperature", "Say whether %s degrees are °C or °F.", FormatDecimal(n, 1))
+		return m, "", fault.Invalidf("temperature", "Say whether %s degrees are °C or °F.", exact.FormatDecimal(n, 1))
 	case near && scale == "C":
 		m = row.Celsius[0] // of two, the nearer to the exact value
 	case near && scale == "F":
@@ -77,7 +80,7 @@ func convertSetting(n Number, fromScale, fromOven, scale, oven string) (m Number
 	case near && scale == "gas":
 		return row.Gas, "", nil
 	case scale == "gas" || fromScale == "gas":
-		return m, "", fault.Invalidf("temperature", "No gas mark is near %s: marks run from ¼ (110 °C) to 9 (240 °C).", Heat{Degrees: One(n), Scale: fromScale, Oven: fromOven})
+		return m, "", fault.Invalidf("temperature", "No gas mark is near %s: marks run from ¼ (110 °C) to 9 (240 °C).", Heat{Degrees: exact.One(n), Scale: fromScale, Oven: fromOven})
 	case scale == "F":
 		m, by = CelsiusToFahrenheit(conventional), "exact conversion"
 	default:
@@ -89,12 +92,12 @@ func convertSetting(n Number, fromScale, fromOven, scale, oven string) (m Number
 // The fan rules: about 20 °C lower in Australia and the UK (NSW Health,
 // "Conversion chart"; UK guides), 25 °F lower in the US (household guides).
 var (
-	fanCelsius    = Whole(20)
-	fanFahrenheit = Whole(25)
+	fanCelsius    = exact.Whole(20)
+	fanFahrenheit = exact.Whole(25)
 )
 
 // fanRule takes a setting from one oven to the other; a gas mark stays.
-func fanRule(n Number, scale, from, to string) Number {
+func fanRule(n exact.Number, scale, from, to string) exact.Number {
 	step := fanCelsius
 	if scale == "F" {
 		step = fanFahrenheit

@@ -1,4 +1,4 @@
-package measure
+package exact
 
 import (
 	"cmp"
