@@ -85,23 +85,14 @@ func plainEntries(texts []string) []entry {
 // entries compares two lists of one component.
 func (d *differ) entries(in Part, component string, was, is []entry) {
 	pairs := align.Pairs(len(was), len(is), leastAlike, func(i, j int) float64 { return alike(was[i], is[j]) })
-	i, j := 0, 0
-	rest := func(toOld, toNew int) {
-		for ; i < toOld; i++ {
-			d.add(Change{Kind: Removed, In: in, Component: component, Old: was[i].text})
-		}
-		for ; j < toNew; j++ {
-			d.add(Change{Kind: Added, In: in, Component: component, New: is[j].text})
-		}
-	}
-	for _, p := range pairs {
-		rest(p.Old, p.New)
-		if !same(was[i].text, is[j].text) {
-			d.add(Change{Kind: Changed, In: in, Component: component, Old: was[i].text, New: is[j].text})
-		}
-		i, j = i+1, j+1
-	}
-	rest(len(was), len(is))
+	align.Walk(pairs, len(was), len(is),
+		func(i int) { d.add(Change{Kind: Removed, In: in, Component: component, Old: was[i].text}) },
+		func(j int) { d.add(Change{Kind: Added, In: in, Component: component, New: is[j].text}) },
+		func(i, j int) {
+			if !same(was[i].text, is[j].text) {
+				d.add(Change{Kind: Changed, In: in, Component: component, Old: was[i].text, New: is[j].text})
+			}
+		})
 }
 
 // leastAlike is how alike two texts must be to be versions of one another.
@@ -117,24 +108,12 @@ func alike(a, b entry) float64 {
 
 // components matches components by name, then by what they hold.
 func (d *differ) components() {
-	pairs := align.Pairs(len(d.older.Components), len(d.newer.Components), leastAlike, func(i, j int) float64 {
-		return alikeComponents(d.older.Components[i], d.newer.Components[j])
-	})
-	i, j := 0, 0
-	rest := func(toOld, toNew int) {
-		for ; i < toOld; i++ {
-			d.component(d.older.Components[i], Component{}, Removed)
-		}
-		for ; j < toNew; j++ {
-			d.component(Component{}, d.newer.Components[j], Added)
-		}
-	}
-	for _, p := range pairs {
-		rest(p.Old, p.New)
-		d.component(d.older.Components[i], d.newer.Components[j], Changed)
-		i, j = i+1, j+1
-	}
-	rest(len(d.older.Components), len(d.newer.Components))
+	was, is := d.older.Components, d.newer.Components
+	pairs := align.Pairs(len(was), len(is), leastAlike, func(i, j int) float64 { return alikeComponents(was[i], is[j]) })
+	align.Walk(pairs, len(was), len(is),
+		func(i int) { d.component(was[i], Component{}, Removed) },
+		func(j int) { d.component(Component{}, is[j], Added) },
+		func(i, j int) { d.component(was[i], is[j], Changed) })
 }
 
 func (d *differ) component(was, is Component, kind ChangeKind) {

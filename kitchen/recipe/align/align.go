@@ -39,6 +39,27 @@ func Pairs(n, m int, least float64, alike func(i, j int) float64) []Pair {
 	return pairs
 }
 
+// Walk goes through both lists side by side, with the pairs of Pairs: removed for
+// what has no partner in the new list, added for what has none in the old, matched
+// for each pair, in the order of reading.
+func Walk(pairs []Pair, n, m int, removed, added func(i int), matched func(i, j int)) {
+	i, j := 0, 0
+	alone := func(toOld, toNew int) {
+		for ; i < toOld; i++ {
+			removed(i)
+		}
+		for ; j < toNew; j++ {
+			added(j)
+		}
+	}
+	for _, p := range pairs {
+		alone(p.Old, p.New)
+		matched(i, j)
+		i, j = i+1, j+1
+	}
+	alone(n, m)
+}
+
 // Words folds a text into its words, for Alike.
 func Words(text string) []string {
 	return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return strings.ContainsRune(" ,.;:()–—-/!?\t\u00a0", r) })

@@ -1,6 +1,7 @@
 package align_test
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -44,6 +45,17 @@ func TestPairsTakeTheBest(t *testing.T) {
 	score := [][]float64{{0.6, 1}, {0.5, 0.6}}
 	got := align.Pairs(2, 2, 0.4, func(i, j int) float64 { return score[i][j] })
 	if diff := cmp.Diff([]align.Pair{{0, 0}, {1, 1}}, got); diff != "" {
+		t.Errorf("(-want +got):\n%s", diff)
+	}
+}
+
+func TestWalk(t *testing.T) {
+	var got []string
+	align.Walk([]align.Pair{{1, 0}, {2, 2}}, 4, 3,
+		func(i int) { got = append(got, fmt.Sprint("-", i)) },
+		func(j int) { got = append(got, fmt.Sprint("+", j)) },
+		func(i, j int) { got = append(got, fmt.Sprint(i, "=", j)) })
+	if diff := cmp.Diff([]string{"-0", "1=0", "+1", "2=2", "-3"}, got); diff != "" {
 		t.Errorf("(-want +got):\n%s", diff)
 	}
 }

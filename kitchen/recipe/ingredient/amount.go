@@ -5,6 +5,7 @@ import (
 	"unicode"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // takeAmount takes an amount at the line's start with everything that restates
@@ -12,14 +13,14 @@ import (
 func (l *line) takeAmount() bool {
 	text := l.rest
 	noun := cutArticle(text)
-	if isNumeral(first(noun)) {
+	if lexicon.IsNumeral(lexicon.First(noun)) {
 		text = noun // "a 400 g tin"
 	}
-	if number, after, _ := strings.Cut(text, " "); strings.EqualFold(firstWord(after), "doz.") {
+	if number, after, _ := strings.Cut(text, " "); strings.EqualFold(lexicon.FirstWord(after), "doz.") {
 		text = number + " dozen" + after[len("doz."):]
 	}
 	r, rest, ok := measure.ReadAmount(text)
-	if !ok && noun != "" && !loose[strings.ToLower(firstWord(noun))] {
+	if !ok && noun != "" && !loose[strings.ToLower(lexicon.FirstWord(noun))] {
 		r, rest, ok = l.readArticle(noun)
 	}
 	if !ok {
@@ -102,9 +103,9 @@ func (l *line) takeManner(manner string) {
 // "/ 7 oz", "(7 oz)", "or 7 oz", "plus 1 tbsp".
 func (l *line) takeOther() bool {
 	rest := l.rest
-	switch first(rest) {
+	switch lexicon.First(rest) {
 	case '/', '=', '≈', '|':
-		return l.takeEqual(strings.TrimSpace(rest[len(string(first(rest))):]), false)
+		return l.takeEqual(strings.TrimSpace(rest[len(string(lexicon.First(rest))):]), false)
 	case '(', '[':
 		inner, after, ok := cutBracket(rest)
 		if ok && l.takeInner(inner) {
@@ -189,7 +190,7 @@ func (l *line) takeFraction(text string) bool {
 // "about 300 g", "200 g / 7 oz", "400 g each", "2 sticks".
 func (l *line) takeInner(inner string) bool {
 	found, tail, each, ok := amounts(inner)
-	if !ok || !l.fits(found[0]) || tail != "" && !afterAmount[firstWord(tail)] {
+	if !ok || !l.fits(found[0]) || tail != "" && !afterAmount[lexicon.FirstWord(tail)] {
 		return false
 	}
 	l.note(tail)
@@ -268,7 +269,7 @@ func amounts(text string) (found []measure.Reading, tail string, each, ok bool) 
 // cutTotal takes "each" or "in total" off the start of what follows an amount.
 func cutTotal(rest string) (after string, each bool) {
 	for _, end := range []string{"each", "apiece", "in total", "total", "in all", "altogether", "net", "drained weight"} {
-		if after, cut := strings.CutPrefix(rest, end); cut && (after == "" || !unicode.IsLetter(first(after))) {
+		if after, cut := strings.CutPrefix(rest, end); cut && (after == "" || !unicode.IsLetter(lexicon.First(after))) {
 			return strings.TrimSpace(after), end == "each" || end == "apiece"
 		}
 	}
@@ -277,7 +278,7 @@ func cutTotal(rest string) (after string, each bool) {
 
 // afterAmount are words that may follow an amount which restates another: "50 g
 // out of the shell".
-var afterAmount = wordSet(`out after when once peeled drained weighed trimmed shelled prepared without with cooked before pitted stoned
+var afterAmount = lexicon.Of(`out after when once peeled drained weighed trimmed shelled prepared without with cooked before pitted stoned
 	meat flesh of raw dry shell-on`)
 
 func times(a measure.Amount, by measure.Range) measure.Amount {
@@ -295,14 +296,9 @@ func cutArticle(text string) string {
 	return ""
 }
 
-func firstWord(text string) string {
-	word, _, _ := strings.Cut(text, " ")
-	return word
-}
-
 var (
 	// loose words after "a" name no number: "a little oil".
-	loose = wordSet(`little few bit lot good generous touch some small large big whole little-bit shake grind grinding sprinkle sprinkling
+	loose = lexicon.Of(`little few bit lot good generous touch some small large big whole little-bit shake grind grinding sprinkle sprinkling
 		scattering mix mixture selection choice variety`)
 
 	// informal units are always only nearly meant; a line need not say so.
@@ -334,11 +330,4 @@ func cutBracket(text string) (inner, after string, ok bool) {
 		return text[1:], "", true
 	}
 	return "", text, false
-}
-
-func first(s string) rune {
-	for _, c := range s {
-		return c
-	}
-	return 0
 }

@@ -5,6 +5,7 @@ import (
 	"unicode/utf8"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // takeLabel takes a purpose before a colon: "To serve: crème fraîche",
@@ -89,10 +90,10 @@ func (l *line) takeAmountBehind() {
 func startsToken(text string, i int) bool {
 	before, _ := utf8.DecodeLastRuneInString(text[:i])
 	c, _ := utf8.DecodeRuneInString(text[i:])
-	if isNumeral(before) || c == ' ' {
+	if lexicon.IsNumeral(before) || c == ' ' {
 		return false
 	}
-	return before == ' ' || strings.ContainsRune(":.…–—-=|", before) && (isNumeral(c) || before == ':')
+	return before == ' ' || strings.ContainsRune(":.…–—-=|", before) && (lexicon.IsNumeral(c) || before == ':')
 }
 
 // tryBehind takes tail as the amount of name, if nothing but what restates or
@@ -127,7 +128,7 @@ func (l *line) tryBehind(name, tail string) bool {
 	if isSize(rest) {
 		try.Size, rest = strings.ToLower(rest), ""
 	}
-	if rest != "" && !strings.ContainsRune(",;(–—-", first(rest)) {
+	if rest != "" && !strings.ContainsRune(",;(–—-", lexicon.First(rest)) {
 		return false
 	}
 	*l = try
@@ -139,7 +140,7 @@ func (l *line) tryBehind(name, tail string) bool {
 }
 
 var (
-	partNouns = wordSet(`juice zest rind peel seeds leaves pulp flesh yolk yolks white whites segments`)
-	partWords = wordSet(`the and & plus finely freshly coarsely grated pared squeezed strained fresh a long strip`)
-	typeWords = wordSet(`type no no. grade size t`)
+	partNouns = lexicon.Of(`juice zest rind peel seeds leaves pulp flesh yolk yolks white whites segments`)
+	partWords = lexicon.Of(`the and & plus finely freshly coarsely grated pared squeezed strained fresh a long strip`)
+	typeWords = lexicon.Of(`type no no. grade size t`)
 )

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // takeName makes the food's name of what is left: sizes and preparations before
@@ -56,11 +57,11 @@ func (l *line) takeUnitBehind(name string) string {
 	if at < 0 || !l.HasAmount || l.Amount.Unit != measure.Each {
 		return name
 	}
-	if len(name) > 12 && strings.HasPrefix(strings.ToLower(name[at:]), " cube") && strings.EqualFold(lastWord(name[:at]), "stock") {
+	if len(name) > 12 && strings.HasPrefix(strings.ToLower(name[at:]), " cube") && strings.EqualFold(lexicon.LastWord(name[:at]), "stock") {
 		l.Amount.Unit = measure.Cube // "2 chicken stock cubes"
 		return name[:at]
 	}
-	unit, ok := behind[strings.ToLower(lastWord(name[:at])+name[at:])]
+	unit, ok := behind[strings.ToLower(lexicon.LastWord(name[:at])+name[at:])]
 	if !ok {
 		return name
 	}
@@ -150,26 +151,12 @@ func (l *line) takeAlternative(name string) string {
 // and a fixed name ("ground almonds", "chopped tomatoes") stays whole.
 func (l *line) takeLeadingPrep(name string) string {
 	fields := strings.Fields(name)
-	n, done := 0, 0
-	for n < len(fields)-1 {
-		word := strings.ToLower(strings.Trim(fields[n], ","))
-		switch {
-		case leading[word], word == "ground" && n > 0 && adverbs[strings.ToLower(fields[n-1])],
-			tempered[word] && !strings.EqualFold(fields[n+1], "water") && !strings.EqualFold(lastWord(name), "water"):
-			n++
-			done = n
-		case adverbs[word] || (word == "and" || word == "&") && n > 0:
-			n++
-		default:
-			goto cut
-		}
-	}
-cut:
-	if done == 0 || done >= len(fields) {
+	done := leadingPreps(fields)
+	if done == 0 {
 		return name
 	}
 	rest := strings.Join(fields[done:], " ")
-	if done == 1 && fixed[strings.ToLower(fields[0]+" "+lastWord(rest))] || l.isWhole(name, rest) {
+	if done == 1 && fixed[strings.ToLower(fields[0]+" "+lexicon.LastWord(rest))] || l.isWhole(name, rest) {
 		return name
 	}
 	prep := strings.Trim(strings.Join(fields[:done], " "), ",")
@@ -178,8 +165,25 @@ cut:
 	return rest
 }
 
-func lastWord(s string) string {
-	return s[strings.LastIndexByte(s, ' ')+1:]
+// leadingPreps counts the words at the start of a name that are preparations,
+// with the adverbs before them; the last word is never one. Cold water is water,
+// but cold butter is butter kept cold.
+func leadingPreps(fields []string) int {
+	done := 0
+	for n := range max(0, len(fields)-1) {
+		word, before := strings.ToLower(strings.Trim(fields[n], ",")), ""
+		if n > 0 {
+			before = strings.ToLower(fields[n-1])
+		}
+		switch {
+		case leading[word], word == "ground" && adverbs[before], tempered[word] && !strings.EqualFold(fields[len(fields)-1], "water"):
+			done = n + 1
+		case adverbs[word], (word == "and" || word == "&") && n > 0:
+		default:
+			return done
+		}
+	}
+	return done
 }
 
 // isDescription tells words that describe a food and name none: "boneless",
@@ -213,18 +217,18 @@ func isPreparation(remark string) bool {
 }
 
 var (
-	sizes = wordSet(`small medium large jumbo big tiny mini huge extra-large xl x-large king medium-large fat thick thin thumb-sized`)
+	sizes = lexicon.Of(`small medium large jumbo big tiny mini huge extra-large xl x-large king medium-large fat thick thin thumb-sized`)
 
 	// leading words are done to a food and are no part of its name.
-	leading = wordSet(`chopped sliced diced grated sifted melted softened packed toasted beaten peeled halved cubed shredded
+	leading = lexicon.Of(`chopped sliced diced grated sifted melted softened packed toasted beaten peeled halved cubed shredded
 		crumbled torn quartered trimmed minced crushed squeezed zested pitted stoned drained rinsed deseeded seeded
 		cored washed shelled podded hulled browned cooled chilled sieved scalded scrubbed julienned flaked bashed
 		destemmed de-stemmed thawed defrosted shaved mashed`)
-	tempered = wordSet(`cold lukewarm tepid warm`)
-	adverbs  = wordSet(`finely roughly coarsely thinly thickly freshly lightly firmly loosely well very gently tightly evenly`)
+	tempered = lexicon.Of(`cold lukewarm tepid warm`)
+	adverbs  = lexicon.Of(`finely roughly coarsely thinly thickly freshly lightly firmly loosely well very gently tightly evenly`)
 
 	// prepared words also speak of preparation behind a comma.
-	prepared = wordSet(`cold warm hot tepid lukewarm soft firm cooked boiled roasted ground whisked separated warmed heated dissolved
+	prepared = lexicon.Of(`cold warm hot tepid lukewarm soft firm cooked boiled roasted ground whisked separated warmed heated dissolved
 		soaked cut split snipped scraped skinned boned broken bruised picked sized room chunks wedges cubes strips matchsticks rounds
 		slices rings florets ribbons batons discarded removed reserved wiped patted dry dried strained mashed puréed pureed
 		whipped blanched steamed fried grilled poached marinated shucked cleaned gutted filleted pounded flattened rolled
@@ -232,7 +236,7 @@ var (
 		unsifted unpacked cracked skinless boneless skin-on bone-in fresh frozen ripe raw beard bearded debearded
 		scored rubbed frothed heaped levelled level pods tied kneaded proved activated refreshed fed bubbly cleaned`)
 
-	describing = wordSet(`boneless skinless bone-in skin-on ripe fresh dried frozen cold hot warm soft firm red white green
+	describing = lexicon.Of(`boneless skinless bone-in skin-on ripe fresh dried frozen cold hot warm soft firm red white green
 		yellow brown black purple dark light pale plain mild strong sweet sour raw unsalted salted smoked unsmoked organic
 		good-quality good best small large medium young old thick thin lean fatty free-range full-fat low-fat skimmed whole
 		crisp crunchy tart fine coarse flat-leaf curly natural unwaxed wild baby new floury waxy semi-skimmed

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // takePacks takes packs of one size, in the ways they are written:
@@ -98,7 +99,7 @@ func (l *line) takeTimes(rest string) bool {
 // cutOthers takes "/ 14 oz" and "(14 oz)" behind a pack's size.
 func cutOthers(text string) (others []measure.Reading, rest string) {
 	for {
-		switch first(text) {
+		switch lexicon.First(text) {
 		case '/', '=':
 			r, after, ok := measure.ReadAmount(strings.TrimSpace(text[1:]))
 			if !ok || !isWeighed(r.Amount.Unit) {
@@ -159,7 +160,7 @@ func cutTimes(text string) (rest string, ok bool) {
 	for _, sign := range []string{"x", "X", "×", "*"} {
 		if after, cut := strings.CutPrefix(text, sign); cut {
 			after = strings.TrimSpace(after)
-			return after, isNumeral(first(after))
+			return after, lexicon.IsNumeral(lexicon.First(after))
 		}
 	}
 	return text, false
@@ -204,12 +205,4 @@ var otherPacks = map[string]measure.Unit{
 	"container": measure.Tub, "containers": measure.Tub, "slab": measure.Block, "slabs": measure.Block,
 }
 
-var pieces = wordSet(`piece pieces knob chunk length stick cube slice pc thumb hunk`)
-
-func wordSet(list string) map[string]bool {
-	set := make(map[string]bool)
-	for _, w := range strings.Fields(list) {
-		set[w] = true
-	}
-	return set
-}
+var pieces = lexicon.Of(`piece pieces knob chunk length stick cube slice pc thumb hunk`)

@@ -5,6 +5,7 @@ import (
 	"unicode"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // Reading is what one line says.
@@ -127,7 +128,7 @@ func (l *line) finish() Reading {
 func holdsStrayNumber(name string) bool {
 	fields := strings.Fields(name)
 	for i, f := range fields {
-		if !strings.ContainsFunc(f, isNumeral) {
+		if !strings.ContainsFunc(f, lexicon.IsNumeral) {
 			continue
 		}
 		next := ""
@@ -141,17 +142,13 @@ func holdsStrayNumber(name string) bool {
 		case strings.Contains(f, "%") || strings.HasPrefix(next, "%") || strings.HasPrefix(next, "percent") || strings.HasPrefix(next, "per"),
 			f == "00" || f == "0" || f == "000", typed,
 			strings.Contains(f, "-") && strings.ContainsFunc(f, unicode.IsLetter),
-			figures != "" && figures != f && unicode.IsLetter(first(figures)) && !strings.ContainsFunc(figures, isNumeral), // T45
+			figures != "" && figures != f && unicode.IsLetter(lexicon.First(figures)) && !strings.ContainsFunc(figures, lexicon.IsNumeral), // T45
 			strings.HasPrefix(next, "spice") || strings.HasPrefix(next, "bean") || strings.HasPrefix(next, "grain"):
 		default:
 			return true
 		}
 	}
 	return false
-}
-
-func isNumeral(r rune) bool {
-	return r >= '0' && r <= '9' || r >= '¼' && r <= '¾' || r >= '⅐' && r <= '⅞'
 }
 
 // squeeze makes every run of blanks one space.

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // takeBrackets takes every bracket that still stands in the line.
@@ -18,7 +19,7 @@ func (l *line) takeBrackets() {
 			break
 		}
 		before := strings.TrimSpace(l.rest[:at])
-		if after != "" && !strings.ContainsRune(",;.", first(after)) && before != "" {
+		if after != "" && !strings.ContainsRune(",;.", lexicon.First(after)) && before != "" {
 			before += " "
 		}
 		l.rest = before + after
@@ -83,7 +84,7 @@ func cutPhrase(name string) (food, phrase string) {
 	lower := strings.ToLower(name)
 	at := len(name)
 	for _, mark := range phrases {
-		if strings.HasPrefix(mark, " from") && partNouns[firstWord(lower)] {
+		if strings.HasPrefix(mark, " from") && partNouns[lexicon.FirstWord(lower)] {
 			continue // "juice from the roasting tray"
 		}
 		if i := strings.Index(lower, mark); i > 0 && i < at && len(lower) == len(name) {
@@ -170,7 +171,7 @@ func (l *line) sortPlus(remark string) {
 // restates takes a remark that is only another statement of the amount: "about
 // 300 g".
 func (l *line) restates(remark string) bool {
-	if !strings.ContainsFunc(remark, isNumeral) {
+	if !strings.ContainsFunc(remark, lexicon.IsNumeral) {
 		return false
 	}
 	found, tail, _, ok := amounts(remark)
@@ -217,6 +218,6 @@ func isPartPhrase(lower string) bool {
 	return part
 }
 
-var noteWords = wordSet(`plus or for to from if see such like not about approx approximately depending preferably ideally i.e e.g
+var noteWords = lexicon.Of(`plus or for to from if see such like not about approx approximately depending preferably ideally i.e e.g
 	eg ie note you use any your enough more extra as per of on a an the i we my these this both homemade store-bought shop-bought
 	bought available optional around total weighing with without`)

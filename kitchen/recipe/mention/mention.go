@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // Found is one mention.
@@ -205,19 +207,12 @@ func (x *Index) start(tokens []token, i int, names []int) int {
 		w := tokens[k].stem
 		opens := k == 0 || tokens[k-1].ends
 		own := slices.ContainsFunc(names, func(n int) bool { return slices.Contains(x.names[n].words, w) })
-		if !own && !leading[w] && !describing[w] && !unicode.IsNumber(first(w)) || opens && !own && (orders[w] || articles[tokens[k+1].stem]) {
+		if !own && !leading[w] && !describing[w] && !unicode.IsNumber(lexicon.First(w)) || opens && !own && (orders[w] || articles[tokens[k+1].stem]) {
 			break
 		}
 		from = k
 	}
 	return from
-}
-
-func first(s string) rune {
-	for _, c := range s {
-		return c
-	}
-	return 0
 }
 
 func stems(text string) []string {
@@ -250,26 +245,18 @@ func stem(w string) string {
 // orders are words that a clause can order to do: "Warm the jam". Any word is
 // one before an article: "Brown the lamb".
 var (
-	orders   = set(`cold warm hot soft smooth dry last first`)
-	articles = set(`the a an your`)
+	orders   = lexicon.Of(`cold warm hot soft smooth dry last first`)
+	articles = lexicon.Of(`the a an your`)
 )
 
 var (
-	leading = set(`the a an of all half quarter third rest remaining reserved some most more extra other another little few both each
+	leading = lexicon.Of(`the a an of all half quarter third rest remaining reserved some most more extra other another little few both each
 		g kg ml l oz lb tsp tbsp cup pint tablespoon teaspoon pinch handful knob clove slice sprig splash squeeze two three four one
 		five six eight cold warm hot soft softened melted chopped sliced diced grated beaten cooked drained soaked toasted
 		sifted whipped whisked crushed peeled your this that these those three-quarter two-third one-third half-a last first`)
-	joining    = set(`of and or the a in with for from to`)
-	describing = set(`fresh dried large small medium ripe unsalted salted strong plain white brown red green yellow black dark light
+	joining    = lexicon.Of(`of and or the a in with for from to`)
+	describing = lexicon.Of(`fresh dried large small medium ripe unsalted salted strong plain white brown red green yellow black dark light
 		fine coarse whole skinless boneless free-range full-fat low-fat soft hard baby mixed good cold warm raw natural
 		smoked smooth crunchy double single heavy extra virgin all-purpose self-raising caster granulated golden icing demerara muscovado superfine
 		instant active ground freshly floury waxy mature mild flaked flaky sea table kosher`)
 )
-
-func set(list string) map[string]bool {
-	s := make(map[string]bool)
-	for _, w := range strings.Fields(list) {
-		s[w] = true
-	}
-	return s
-}

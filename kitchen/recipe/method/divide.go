@@ -3,6 +3,8 @@ package method
 import (
 	"strings"
 	"unicode"
+
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // Divide cuts one line of a method into instructions. Joined by spaces they are
@@ -13,7 +15,7 @@ func Divide(line string, prose bool) []string {
 	var pieces []string
 	for _, s := range Sentences(line) {
 		n := len(pieces)
-		if n > 0 && !(prose && (Begins(s) || IsVerb(firstWord(s)))) && !changes(pieces[n-1], s) {
+		if n > 0 && !(prose && (Begins(s) || IsVerb(lexicon.FirstWord(s)))) && !changes(pieces[n-1], s) {
 			pieces[n-1] += " " + s
 			continue
 		}
@@ -24,11 +26,6 @@ func Divide(line string, prose bool) []string {
 		all = append(all, divideThen(p)...)
 	}
 	return all
-}
-
-func firstWord(text string) string {
-	word, _, _ := strings.Cut(text, " ")
-	return word
 }
 
 // changes tells that both texts take time, at other stations or with and

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // token is one word of an instruction.
@@ -104,10 +105,10 @@ func (t tokens) letBefore(i int) bool {
 }
 
 // goesOn are words after a verb that could be a food: "and rest for an hour".
-var goesOn = words(`for in at overnight completely uncovered covered again gently briefly slightly until by over well on with`)
+var goesOn = lexicon.Of(`for in at overnight completely uncovered covered again gently briefly slightly until by over well on with`)
 
 // leads are words before a verb that say it is one.
-var leads = words(`then to now next again let please just also not you don't finally meanwhile meantime first
+var leads = lexicon.Of(`then to now next again let please just also not you don't finally meanwhile meantime first
 	bulk blind deep shallow slow pan dry-fry`)
 
 // place finds the verb that matters and tells where it happens and whether it
@@ -168,7 +169,7 @@ func (t tokens) verbBefore(at int) (found, bool) {
 }
 
 // weak verbs only introduce what is done.
-var weak = words(`use take start begin continue keep repeat make check`)
+var weak = lexicon.Of(`use take start begin continue keep repeat make check`)
 
 // sentence gives the sentence round the verb, or round byte at.
 func (t tokens) sentence(f found, at int) string {
@@ -223,7 +224,7 @@ func stationOf(f found, sentence string, heated bool) string {
 }
 
 // moves put food somewhere: where it then is matters.
-var moves = words(`put place return transfer move slide cover wrap keep pop lay drain strain stack`)
+var moves = lexicon.Of(`put place return transfer move slide cover wrap keep pop lay drain strain stack`)
 
 // placeNamed tells which station a sentence names, "" if none.
 func placeNamed(sentence string) string {

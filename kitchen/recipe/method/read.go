@@ -26,7 +26,7 @@ func Read(text string) Reading {
 	r.Minutes, r.HasMinutes = total(spans)
 	r.Cue = cueOf(text, spans)
 	r.Heats = measure.Heats(text)
-	r.Station, r.HandsOn = t.place(governing(spans, t, strings.Index(text, r.Cue), r.Cue != ""), r)
+	r.Station, r.HandsOn = t.place(governing(spans, strings.Index(text, r.Cue), r.Cue != ""), r)
 	for i, q := range measure.CheckOvens(r.Heats) {
 		if i > 0 {
 			r.Reason += " "
@@ -39,7 +39,7 @@ func Read(text string) Reading {
 // governing gives the byte at which the verb that matters is looked for,
 // backwards: the longest stretch of time, else the cue, else −1 for the first
 // verb.
-func governing(spans []span, _ tokens, cue int, hasCue bool) int {
+func governing(spans []span, cue int, hasCue bool) int {
 	at := -1
 	longest := measure.Number{}
 	for _, s := range spans {

@@ -1,6 +1,10 @@
 package method
 
-import "strings"
+import (
+	"strings"
+
+	"benchproof/kitchen/recipe/lexicon"
+)
 
 // verb is what an instruction's verb tells about place and hands.
 type verb struct {
@@ -99,22 +103,14 @@ func lookup(word string) (v verb, plain, ok bool) {
 }
 
 // openers begin an instruction without being its verb: "Meanwhile, whisk …".
-var openers = words(`in into on onto over under using with without meanwhile once when while after before as if next
+var openers = lexicon.Of(`in into on onto over under using with without meanwhile once when while after before as if next
 	then now first second third finally lastly to for from gently carefully slowly gradually immediately quickly
 	lightly repeat during at until by it the your this these those don't do never always again have working
 	and thoroughly generously evenly meantime be`)
 
 // determiners after a word tell that it was a verb: "butter the tin".
-var determiners = words(`the a an your both each all every it them one half two three four some any together in into
+var determiners = lexicon.Of(`the a an your both each all every it them one half two three four some any together in into
 	until up well with lightly generously remaining everything over on to out this these`)
-
-func words(list string) map[string]bool {
-	set := make(map[string]bool)
-	for _, w := range strings.Fields(list) {
-		set[w] = true
-	}
-	return set
-}
 
 // Begins tells whether the text starts as an instruction does: with a kitchen
 // verb ("Fold in the …"), or with an opener and a verb later ("In a bowl, whisk

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"unicode"
 
+	"benchproof/kitchen/recipe/lexicon"
 	"benchproof/kitchen/recipe/method"
 )
 
@@ -90,8 +91,8 @@ func sectionOf(words string) (s section, about, rest string, ok bool) {
 
 // people tells that "for …" names a number of people, not a component.
 func people(s string) bool {
-	f := firstRune(s)
-	return isNumeric(f) || numberWords[strings.Fields(s + " .")[0]]
+	f := lexicon.First(s)
+	return lexicon.IsNumeral(f) || numberWords[strings.Fields(s + " .")[0]]
 }
 
 func sectionKey(head string) string {
@@ -117,7 +118,7 @@ const (
 func shapeOf(r Row, shouting bool) shape {
 	words := unbracket(r.Words)
 	fields := strings.Fields(words)
-	if len(fields) == 0 || len(fields) > 7 || len(words) > 70 || startsMeasured(words) && (!strings.HasSuffix(words, ":") || strings.ContainsFunc(words, isNumeric)) || endsMeasured(words) || r.Numbered {
+	if len(fields) == 0 || len(fields) > 7 || len(words) > 70 || startsMeasured(words) && (!strings.HasSuffix(words, ":") || strings.ContainsFunc(words, lexicon.IsNumeral)) || endsMeasured(words) || r.Numbered {
 		return plain
 	}
 	if inner, colon := strings.CutSuffix(words, ":"); colon {
@@ -137,7 +138,7 @@ func shapeOf(r Row, shouting bool) shape {
 		return certain
 	case first == "to" && len(fields) <= 4:
 		return likely
-	case !unicode.IsUpper(firstRune(words)) || len(fields) > 4:
+	case !unicode.IsUpper(lexicon.First(words)) || len(fields) > 4:
 		return plain
 	}
 	if parts[strings.ToLower(fields[len(fields)-1])] {
@@ -199,14 +200,14 @@ func nameOf(heading string) string {
 }
 
 var (
-	uses  = set(`dusting greasing frying brushing sprinkling serving rolling finishing garnish garnishing decorating decoration deep-frying`)
-	parts = set(`pastry filling topping dough sauce glaze icing frosting cream custard crust base syrup marinade dressing
+	uses  = lexicon.Of(`dusting greasing frying brushing sprinkling serving rolling finishing garnish garnishing decorating decoration deep-frying`)
+	parts = lexicon.Of(`pastry filling topping dough sauce glaze icing frosting cream custard crust base syrup marinade dressing
 		salad garnish batter crumble sponge cake ganache stew broth mash rub poolish biga starter levain soaker
 		scald tangzhong preferment brine pickle mousse meringue streusel crumb caramel curd jelly compote puree purée
 		rice noodles vegetables meatballs dumplings patties pesto salsa relish chutney slaw gravy stuffing coating
 		praline nougatine crumbs layer assembly decoration finish vinaigrette aioli mayonnaise buns bread rolls pickles
 		curry tempering paste roux bechamel béchamel frangipane fritters wrappers kebabs skewers soup toppings
 		biscuit biscuits cookies shell shells case wash sponges cakes`)
-	alone = set(`salt pepper water butter flour oil sugar milk eggs egg vanilla herbs parsley basil coriander cilantro honey
+	alone = lexicon.Of(`salt pepper water butter flour oil sugar milk eggs egg vanilla herbs parsley basil coriander cilantro honey
 		yeast rice lemon garlic onion cream cheese`)
 )

@@ -3,6 +3,8 @@ package page
 import (
 	"strings"
 	"unicode"
+
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // startsMeasured tells whether words begin as an ingredient with an amount
@@ -17,7 +19,7 @@ func startsMeasured(words string) bool {
 		return false
 	}
 	first := strings.TrimLeft(fields[0], "~≈±(")
-	if isNumeric(firstRune(first)) {
+	if lexicon.IsNumeral(lexicon.First(first)) {
 		return !isOtherNumber(first, fields[1:])
 	}
 	next := ""
@@ -54,7 +56,7 @@ func partOf(fields []string) bool {
 
 // isOtherNumber tells numbers at a line's start that measure no food.
 func isOtherNumber(first string, rest []string) bool {
-	digits := strings.TrimLeftFunc(first, func(r rune) bool { return isNumeric(r) || strings.ContainsRune(".,/–-⁄", r) })
+	digits := strings.TrimLeftFunc(first, func(r rune) bool { return lexicon.IsNumeral(r) || strings.ContainsRune(".,/–-⁄", r) })
 	next := digits
 	if next == "" && len(rest) > 0 {
 		next = rest[0]
@@ -78,10 +80,10 @@ func isOtherNumber(first string, rest []string) bool {
 // endsMeasured tells "Flour: 200 g", "Butter ..... 50g", "Eggs – 3": a name,
 // then an amount to the line's end.
 func endsMeasured(words string) bool {
-	if isNumeric(firstRune(words)) || len(words) > 100 {
+	if lexicon.IsNumeral(lexicon.First(words)) || len(words) > 100 {
 		return false
 	}
-	at := strings.IndexFunc(words, isNumeric)
+	at := strings.IndexFunc(words, lexicon.IsNumeral)
 	if at < 3 {
 		return false
 	}
@@ -113,10 +115,6 @@ func isUnitWord(fields []string) bool {
 	return false
 }
 
-func isNumeric(r rune) bool {
-	return r >= '0' && r <= '9' || r >= '¼' && r <= '¾' || r >= '⅐' && r <= '⅞' || r == '⅟' || r == '↉'
-}
-
 // firstFields cuts the first n words, in lower case.
 func firstFields(words string, n int) []string {
 	if len(words) > 200 {
@@ -129,26 +127,18 @@ func firstFields(words string, n int) []string {
 	return fields
 }
 
-func set(list string) map[string]bool {
-	s := make(map[string]bool)
-	for _, w := range strings.Fields(list) {
-		s[w] = true
-	}
-	return s
-}
-
 var (
-	vague = set(`about approx approx. approximately roughly around circa ca ca. c. scant heaped heaping generous good
+	vague = lexicon.Of(`about approx approx. approximately roughly around circa ca ca. c. scant heaped heaping generous good
 		just over under another an additional at least up to level rounded nearly almost`)
-	numberWords = set(`one two three four five six seven eight nine ten eleven twelve dozen couple quarter third`)
-	containers  = set(`pinch pinches handful handfuls knob dash splash glug drizzle dollop sprinkle sprinkling bunch sprig
+	numberWords = lexicon.Of(`one two three four five six seven eight nine ten eleven twelve dozen couple quarter third`)
+	containers  = lexicon.Of(`pinch pinches handful handfuls knob dash splash glug drizzle dollop sprinkle sprinkling bunch sprig
 		sprigs clove cloves stick tin can jar packet packets sachet envelope slice slices piece cup cups tablespoon
 		teaspoon tbsp tsp spoonful tablespoons teaspoons pound ounce litre liter kilo pint quart half quarter dozen
 		couple few little bit squeeze grating twist block carton tub bottle bag head stalk leaf sheet thumb thumb-sized
 		lemon lime orange onion egg walnut-sized handful-sized third ladle ladleful punnet ball shot nub
 		potato carrot banana apple shallot small medium large big whole good generous`)
-	sizes = set(`small medium large big good generous tiny heaped scant level whole little`)
-	units = set(`mg g gr gram grams gramme grammes kg kilo kilos kilogram kilograms oz ounce ounces lb lbs pound pounds
+	sizes = lexicon.Of(`small medium large big good generous tiny heaped scant level whole little`)
+	units = lexicon.Of(`mg g gr gram grams gramme grammes kg kilo kilos kilogram kilograms oz ounce ounces lb lbs pound pounds
 		ml cl dl l litre litres liter liters tsp teaspoon teaspoons tsps tbsp tbsps tablespoon tablespoons cup cups c
 		pint pints pt quart quarts qt gallon gallons fl cm mm in inch inches stick sticks tin tins can cans jar jars
 		packet packets sachet sachets clove cloves sprig sprigs bunch bunches pinch pinches dash piece pieces slice

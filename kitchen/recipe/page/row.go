@@ -4,6 +4,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // Role is what a line of the text is taken for.
@@ -130,7 +132,7 @@ func dropStars(words string) string {
 	text := parts[0]
 	for _, p := range parts[1:] {
 		last, _ := utf8.DecodeLastRuneInString(text)
-		if inWord(last) && inWord(firstRune(p)) {
+		if inWord(last) && inWord(lexicon.First(p)) {
 			text += " "
 		}
 		text += p
@@ -147,7 +149,7 @@ func (r *Row) unbullet(words string) string {
 			return trim(rest)
 		}
 	}
-	c := firstRune(words)
+	c := lexicon.First(words)
 	if c == 0 || !strings.ContainsRune(bullets, c) {
 		return words
 	}
@@ -183,7 +185,7 @@ func (r *Row) unnumber(words string) string {
 	}
 	after := rest[n:]
 	tail := trim(after)
-	sign := firstRune(tail)
+	sign := lexicon.First(tail)
 	switch {
 	case open && sign == ')', !open && sign == '.', !open && sign == ')', !open && sign == ':':
 		tail = tail[1:]
@@ -202,13 +204,6 @@ func (r *Row) unnumber(words string) string {
 
 // spaced tells whether s starts with a blank or a letter: "1.Mix", not "1.5".
 func spaced(s string) bool {
-	c := firstRune(s)
+	c := lexicon.First(s)
 	return unicode.IsSpace(c) || unicode.IsLetter(c)
-}
-
-func firstRune(s string) rune {
-	for _, c := range s {
-		return c
-	}
-	return 0
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"unicode"
 
+	"benchproof/kitchen/recipe/lexicon"
 	"benchproof/kitchen/recipe/method"
 )
 
@@ -170,7 +171,7 @@ func (s *sorter) opens(i int) bool {
 	if !ok || rest != "" && sec != inIngredients && sec != inMethod || sec == inCredits && rest == "" && r.Number == 0 {
 		return false
 	}
-	if sec == inMethod && rest == "" && !strings.HasSuffix(r.Words, ":") && unicode.IsLower(firstRune(r.Words)) && s.at == inIngredients && !s.listed {
+	if sec == inMethod && rest == "" && !strings.HasSuffix(r.Words, ":") && unicode.IsLower(lexicon.First(r.Words)) && s.at == inIngredients && !s.listed {
 		return false
 	}
 	s.at, s.said, s.entered = sec, true, false
@@ -305,11 +306,11 @@ func bareNumber(words string) (rest string, ok bool) {
 	for n < len(words) && n < 2 && words[n] >= '0' && words[n] <= '9' {
 		n++
 	}
-	if n == 0 || n >= len(words) || !unicode.IsSpace(firstRune(words[n:])) {
+	if n == 0 || n >= len(words) || !unicode.IsSpace(lexicon.First(words[n:])) {
 		return "", false
 	}
 	rest = trim(words[n:])
-	return rest, unicode.IsUpper(firstRune(rest)) && method.Begins(rest)
+	return rest, unicode.IsUpper(lexicon.First(rest)) && method.Begins(rest)
 }
 
 // isRemark tells a sentence after the ingredients that is no ingredient and no
@@ -341,7 +342,7 @@ func isOrder(words string) bool {
 // isStepLabel tells "Step 3" or "Day 2" alone on its line.
 func isStepLabel(words string) bool {
 	fields := firstFields(strings.TrimRight(words, ":.-–"), 3)
-	if len(fields) != 2 || !isNumeric(firstRune(fields[1])) && !numberWords[fields[1]] {
+	if len(fields) != 2 || !lexicon.IsNumeral(lexicon.First(fields[1])) && !numberWords[fields[1]] {
 		return false
 	}
 	switch fields[0] {

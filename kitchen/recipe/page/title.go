@@ -4,6 +4,7 @@ import (
 	"strings"
 	"unicode"
 
+	"benchproof/kitchen/recipe/lexicon"
 	"benchproof/kitchen/recipe/method"
 )
 
@@ -115,10 +116,10 @@ func (s *sorter) continuesLine(r *Row, before Row) bool {
 	}
 	for _, end := range []string{",", " or", " and", " plus", "&"} {
 		if strings.HasSuffix(before.Words, end) {
-			return unicode.IsLower(firstRune(r.Words))
+			return unicode.IsLower(lexicon.First(r.Words))
 		}
 	}
-	return r.indented && !before.indented && !strings.Contains(before.Text, "\t") && unicode.IsLower(firstRune(r.Words)) && !endsMeasured(r.Words)
+	return r.indented && !before.indented && !strings.Contains(before.Text, "\t") && unicode.IsLower(lexicon.First(r.Words)) && !endsMeasured(r.Words)
 }
 
 func (s *sorter) continuesStep(r *Row, before Row) bool {
@@ -135,8 +136,8 @@ func (s *sorter) continuesStep(r *Row, before Row) bool {
 		return true
 	}
 	ended := strings.ContainsAny(before.Words[len(before.Words)-1:], ".!?:;)")
-	if unicode.IsLower(firstRune(r.Words)) {
-		lowered := unicode.IsLower(firstRune(before.Words)) && before.Of == before.Number // nobody's sentences start with a capital here
+	if unicode.IsLower(lexicon.First(r.Words)) {
+		lowered := unicode.IsLower(lexicon.First(before.Words)) && before.Of == before.Number // nobody's sentences start with a capital here
 		return !method.Begins(r.Words) && !lowered || !ended && !lowered && len(before.Words) >= 50 || endsMidway(before.Words)
 	}
 	return !ended && (s.numbered || len(before.Words) >= 50 && !isInstruction(r))

@@ -3,6 +3,8 @@ package page
 import (
 	"strings"
 	"unicode"
+
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // isYield tells "Serves 4–6", "Makes about 16", "Yield: one 23 cm tart",
@@ -64,7 +66,7 @@ func yieldClause(clause string) bool {
 	case "for":
 		return hasCount(rest[:1]) && hasPeople(rest[1:])
 	}
-	return len(fields) <= 4 && isNumeric(firstRune(first)) && (hasPeople(rest) || rest[len(rest)-1] == "portions")
+	return len(fields) <= 4 && lexicon.IsNumeral(lexicon.First(first)) && (hasPeople(rest) || rest[len(rest)-1] == "portions")
 }
 
 func hasPeople(fields []string) bool {
@@ -81,7 +83,7 @@ func hasPeople(fields []string) bool {
 func hasCount(fields []string) bool {
 	for i, f := range fields {
 		f = strings.TrimLeft(f, "(~≈")
-		if isNumeric(firstRune(f)) || numberWords[f] || i < 2 && (f == "a" || f == "an") && i+1 < len(fields) && whole[strings.Trim(fields[i+1], ".,")] {
+		if lexicon.IsNumeral(lexicon.First(f)) || numberWords[f] || i < 2 && (f == "a" || f == "an") && i+1 < len(fields) && whole[strings.Trim(fields[i+1], ".,")] {
 			return true
 		}
 	}
@@ -89,7 +91,7 @@ func hasCount(fields []string) bool {
 }
 
 // whole are things that "makes a …" counts as one.
-var whole = set(`loaf cake tart pie tray batch jar pot bowl crowd ring round pan dish big large small deep traybake dozen family whole
+var whole = lexicon.Of(`loaf cake tart pie tray batch jar pot bowl crowd ring round pan dish big large small deep traybake dozen family whole
 	pavlova quiche pizza pudding litre 20 23 25`)
 
 // isCredit tells lines that say where the recipe came from.
@@ -118,7 +120,7 @@ func isByline(words string, first bool) bool {
 		rest, ok = strings.CutPrefix(words, "By ")
 	}
 	return ok && !strings.HasSuffix(rest, ".") &&
-		(len(strings.Fields(rest)) <= 5 && unicode.IsUpper(firstRune(rest)) || first && len(strings.Fields(rest)) <= 8)
+		(len(strings.Fields(rest)) <= 5 && unicode.IsUpper(lexicon.First(rest)) || first && len(strings.Fields(rest)) <= 8)
 }
 
 // isAside tells a single note among other lines: "Tip: …", "Note: …", "NB …".
