@@ -65,7 +65,7 @@ func usual(candidates []Weight) Weight {
 
 // candidates are the weights that a unit can go by: those of the same unit or
 // one that stands for it, or every volume for a volume. The sizes of sys come
-// first, those of other systems are left out.
+// first, those of other systems only stand in where there are no others.
 func (f *Food) candidates(u measure.Unit, sys measure.System) []Weight {
 	kind := u.Kind()
 	switch kind {
@@ -86,17 +86,28 @@ func (f *Food) candidates(u measure.Unit, sys measure.System) []Weight {
 }
 
 func (f *Food) weightsWhere(sys measure.System, fits func(Weight) bool) []Weight {
-	var own, all []Weight
+	var own, all, foreign []Weight
 	for _, w := range f.Weights {
 		switch {
 		case !fits(w):
 		case w.System == "":
 			all = append(all, w)
-		case w.System == sys, w.System == measure.Metric && sys == measure.Imperial:
+		case w.isOf(sys):
 			own = append(own, w)
+		default:
+			foreign = append(foreign, w)
 		}
 	}
+	if len(own)+len(all) == 0 {
+		return foreign
+	}
 	return append(own, all...)
+}
+
+// isOf tells whether w is a size of sys or everybody's. The metric sizes are
+// the EU's and the UK's.
+func (w Weight) isOf(sys measure.System) bool {
+	return w.System == "" || w.System == sys || w.System == measure.Metric && sys == measure.Imperial
 }
 
 // standsFor lists the counted units whose weight serves for another.

@@ -44,7 +44,7 @@ func (f *Food) Grams(a measure.Amount, form string, sys measure.System) (Weighed
 	out := Weighed{
 		Grams:    a.Scale(per).Range,
 		Source:   w.Source,
-		Estimate: IsEstimate(w.Source) || choice.replaced != "",
+		Estimate: IsEstimate(w.Source) || choice.replaced != "" || !w.isOf(sys),
 	}
 	assumed := []string{sys.Describe(a.Unit)}
 	if kind != measure.Volume {

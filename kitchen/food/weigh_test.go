@@ -94,6 +94,7 @@ func TestGramsSayWhatWasAssumed(t *testing.T) {
 		{"leaf for sheet", "gelatine-leaves", "4", measure.Sheet, "", measure.Metric, "8", "1 leaf = 2 g", false},
 		{"gold leaf", "gelatine-leaves", "4", measure.Leaf, "silver", measure.Metric, "10", "1 silver leaf = 2.5 g", false},
 		{"tin at home", "tinned-chickpeas", "1", measure.Tin, "", measure.Metric, "240", "1 tin = 240 g", true},
+		{"another country's can", "tomato-and-clam-juice", "1", measure.Tin, "", measure.Metric, "166", "1 tin (US size) = 166 g", true},
 		{"US can", "tinned-chickpeas", "1", measure.Tin, "", measure.US, "253", "1 tin (US size) = 253 g", false},
 		// Lengths go by the inch.
 		{"an inch of ginger", "fresh-ginger", "1", measure.Inch, "", measure.US, "12", "1 in = 12 g", true},

@@ -1,5 +1,7 @@
 package naming
 
+import "slices"
+
 // Lengths of words in which one and two slips are forgiven, and the length from
 // which a word is no word.
 const (
@@ -8,33 +10,37 @@ const (
 	noWordFrom   = 30
 )
 
-// addSlips files a stem under itself with one letter dropped, or up to two in
-// long words, so that a misspelt word can be met half-way.
+// addSlips files a stem under itself with letters dropped, so that a misspelt
+// word can be met half-way: one letter, or two in words that may be met by one
+// of two slips.
 func (x *index) addSlips(word string) {
-	for _, d := range dropped(word) {
-		x.slips[d] = append(x.slips[d], word)
+	rounds := 1
+	if len(word) >= twoSlipsFrom-2 {
+		rounds = 2
+	}
+	seen := map[string]bool{}
+	for _, d := range dropped(word, rounds) {
+		if !seen[d] {
+			seen[d] = true
+			x.slips[d] = append(x.slips[d], word)
+		}
 	}
 }
 
-// dropped gives word and its forms with letters dropped, as far as slips are
-// forgiven in a word of its length.
-func dropped(word string) []string {
+// dropped gives word and its forms with up to rounds letters dropped; a form
+// can come up twice.
+func dropped(word string, rounds int) []string {
 	if len(word) < oneSlipFrom-1 {
 		return nil
 	}
-	forms := []string{word}
-	seen := map[string]bool{word: true}
-	rounds := 1
-	if len(word) >= twoSlipsFrom-1 {
-		rounds = 2
-	}
-	for start := 0; rounds > 0; rounds-- {
+	forms := append(make([]string, 0, 1+len(word)*rounds), word)
+	start := 0
+	for ; rounds > 0; rounds-- {
 		end := len(forms)
 		for _, form := range forms[start:end] {
 			for i := range len(form) {
-				if d := form[:i] + form[i+1:]; !seen[d] {
-					seen[d] = true
-					forms = append(forms, d)
+				if i == 0 || form[i] != form[i-1] { // of two like letters either may go
+					forms = append(forms, form[:i]+form[i+1:])
 				}
 			}
 		}
@@ -65,13 +71,11 @@ func (x *index) near(word string) []string {
 		return nil
 	}
 	var found []string
-	seen := map[string]bool{}
-	for _, d := range dropped(word) {
+	for _, d := range dropped(word, most) {
 		for _, candidate := range x.slips[d] {
-			if seen[candidate] || candidate[0] != word[0] || len(candidate) < oneSlipFrom-1 {
+			if candidate[0] != word[0] || slices.Contains(found, candidate) {
 				continue
 			}
-			seen[candidate] = true
 			switch n := distance(word, candidate); {
 			case n < most:
 				most, found = n, append(found[:0], candidate)
