@@ -20,6 +20,7 @@ type ReleaseSheet struct {
 	Shares          []ShareRow
 	ShareForm       Form   // makes a link
 	NewShare        string // the address just made, shown this once; "" otherwise
+	PageURL         string // the viewers' address that the description gives; "" for none
 	Cards           []CardLink
 }
 

@@ -86,6 +86,7 @@ func (s *Server) drawRelease(w http.ResponseWriter, r *http.Request, d *desk, st
 	sheet.Cautions, sheet.Allergens = facts.cautionViews(), facts.allergenViews()
 	sheet.ShareForm = views.Form{ID: "share", Action: episodePath(d.episode.ID) + "/shares", Submit: "Make a share link"}
 	sheet.NewShare = s.sessions.PopString(r.Context(), sessionShare)
+	sheet.PageURL = input.PageURL
 	for _, link := range links {
 		row := views.ShareRow{Made: s.day(link.CreatedAt), Label: "live"}
 		if link.RevokedAt.IsZero() {

@@ -26,7 +26,7 @@ func TestTheShortWayIn(t *testing.T) {
 	s.shows(episode+"/shop", "1 ×", "shoot", "plain flour", "Dairy and eggs")
 	s.shows(episode+"/release", "plain flour", "Contains")
 	s.shows(episode+"/card", "Plum tart with almond pastry", "plain flour")
-	s.shows("/", "Plum tart", "in development", "Never tried at the bench")
+	s.shows("/", "Plum tart", "in development", "never tried at the bench")
 }
 
 func TestATitleAloneMakesAnEpisode(t *testing.T) {

@@ -24,6 +24,13 @@ import (
 // lives on there no longer than that.
 const shareFresh = 60
 
+// NewShareToken makes the secret part of a viewers' address: 26 letters and
+// digits, 130 random bits.
+func NewShareToken() string { return rand.Text() }
+
+// SharePath is the viewers' address of a token, without scheme and host.
+func SharePath(token string) string { return "/s/" + token }
+
 func (s *Server) addShare(w http.ResponseWriter, r *http.Request) error {
 	d, err := s.openDesk(r)
 	if err != nil {
@@ -32,11 +39,11 @@ func (s *Server) addShare(w http.ResponseWriter, r *http.Request) error {
 	if !d.hasRecipe() {
 		return fault.Invalidf("", "There is no recipe to share yet. Paste one on the Recipe sheet first.")
 	}
-	token := rand.Text() // 26 letters and digits, 130 random bits
+	token := NewShareToken()
 	if _, err := s.store.AddShareLink(r.Context(), d.episode.ID, token); err != nil {
 		return err
 	}
-	address := s.config.PublicURL + "/s/" + token
+	address := s.config.PublicURL + SharePath(token)
 	if err := s.noteShare(r.Context(), d.episode.ID, address); err != nil {
 		return err
 	}
@@ -61,7 +68,7 @@ func (s *Server) noteShare(ctx context.Context, episodeID int64, address string)
 // isDeadShare tells whether an address is one of our share links that was
 // withdrawn.
 func (s *Server) isDeadShare(ctx context.Context, address string) bool {
-	token, ours := strings.CutPrefix(address, s.config.PublicURL+"/s/")
+	token, ours := strings.CutPrefix(address, s.config.PublicURL+SharePath(""))
 	if !ours {
 		return false
 	}
@@ -211,7 +218,7 @@ func (s *Server) showSharedCard(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return s.drawGone(w, r, err)
 	}
-	base := "/s/" + chi.URLParam(r, "token")
+	base := SharePath(chi.URLParam(r, "token"))
 	w.Header().Set("Cache-Control", fmt.Sprintf("public, max-age=%d", shareFresh))
 	return s.drawCard(w, r, d, base, views.Link{Text: "Back to the recipe", Path: base})
 }

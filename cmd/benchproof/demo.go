@@ -23,23 +23,24 @@ type demoCommand struct {
 // Run fills a temporary data folder with the demo show and serves it until the
 // context ends.
 func (c *demoCommand) Run(ctx context.Context, std streams) error {
-	st, remove, err := openDemo(ctx)
-	if err != nil {
-		return err
-	}
-	defer remove()
 	listener, err := listenNear(c.Addr)
 	if err != nil {
 		return err
 	}
 	address := "http://" + listener.Addr().String()
+	st, remove, err := openDemo(ctx, address)
+	if err != nil {
+		listener.Close()
+		return err
+	}
+	defer remove()
 	fmt.Fprintf(std.out, "The demo show is at %s/\nIt is yours to change: everything is gone when you stop it with Ctrl-C.\n", address)
 	return serve(ctx, listener, st, web.Config{PublicURL: address, OpenDoor: true})
 }
 
 // openDemo makes a store in a temporary folder and fills it with the demo
-// show. remove closes and deletes it.
-func openDemo(ctx context.Context) (st *store.Store, remove func(), err error) {
+// show, whose viewers come to address. remove closes and deletes it.
+func openDemo(ctx context.Context, address string) (st *store.Store, remove func(), err error) {
 	folder, err := os.MkdirTemp("", "benchproof-demo-")
 	if err != nil {
 		return nil, nil, err
@@ -51,7 +52,7 @@ func openDemo(ctx context.Context) (st *store.Store, remove func(), err error) {
 		os.RemoveAll(folder)
 	}
 	if st, err = store.Open(ctx, filepath.Join(folder, dataFile), store.Options{Now: time.Now}); err == nil {
-		err = fillDemo(ctx, st, time.Now())
+		err = fillDemo(ctx, st, time.Now(), address)
 	}
 	if err != nil {
 		remove()
@@ -78,8 +79,8 @@ func listenNear(addr string) (net.Listener, error) {
 }
 
 // fillDemo writes the demo show as it stands on the day now into an empty
-// store.
-func fillDemo(ctx context.Context, st *store.Store, now time.Time) error {
+// store. Viewers come to address.
+func fillDemo(ctx context.Context, st *store.Store, now time.Time, address string) error {
 	show, err := seed.Demo(now)
 	if err != nil {
 		return err
@@ -88,5 +89,5 @@ func fillDemo(ctx context.Context, st *store.Store, now time.Time) error {
 	if err != nil {
 		return err
 	}
-	return (&filler{st: st, larder: larder, show: show}).fill(ctx)
+	return (&filler{st: st, larder: larder, show: show, address: address}).fill(ctx)
 }

@@ -59,7 +59,7 @@ func (c *describeCommand) Run(ctx context.Context, std streams) error {
 
 func (c *describeCommand) open(ctx context.Context) (st *store.Store, done func(), err error) {
 	if c.Demo {
-		return openDemo(ctx)
+		return openDemo(ctx, "http://127.0.0.1:8080")
 	}
 	if st, err = openData(ctx, c.Data); err != nil {
 		return nil, nil, err

@@ -4,10 +4,12 @@ import (
 	"context"
 	"fmt"
 
+	"benchproof/kitchen/episode"
 	"benchproof/kitchen/food"
 	"benchproof/kitchen/recipe"
 	"benchproof/seed/demo"
 	"benchproof/store"
+	"benchproof/web"
 )
 
 // filler writes a show whose parts have no ids yet into an empty store.
@@ -15,6 +17,7 @@ type filler struct {
 	st       *store.Store
 	larder   *food.Larder
 	show     demo.Show
+	address  string             // where viewers come, without a closing slash
 	versions map[string][]int64 // by recipe key: the ids of its versions, oldest first
 	episodes map[int]int64      // by episode number
 }
@@ -154,6 +157,11 @@ func (f *filler) fillRelease(ctx context.Context, id int64, e demo.Episode) erro
 	}
 	release := e.Release
 	release.EpisodeID, release.Revision = id, empty.Revision
+	if e.Brief.Stage == episode.Released {
+		if release.PageURL, err = f.share(ctx, id); err != nil {
+			return err
+		}
+	}
 	if err := f.st.SaveRelease(ctx, release); err != nil {
 		return err
 	}
@@ -164,6 +172,14 @@ func (f *filler) fillRelease(ctx context.Context, id int64, e demo.Episode) erro
 		}
 	}
 	return nil
+}
+
+// share makes a share link, as a released episode has one, and gives its
+// address.
+func (f *filler) share(ctx context.Context, id int64) (string, error) {
+	token := web.NewShareToken()
+	_, err := f.st.AddShareLink(ctx, id, token)
+	return f.address + web.SharePath(token), err
 }
 
 func (f *filler) fillPitch(ctx context.Context, p demo.Pitch) error {
