@@ -87,6 +87,21 @@ func (x *index) near(word string) []string {
 	return found
 }
 
+// nearToken gives the stems nearest to an unknown word, taken as it stands and
+// as a plural: "chines" may be "chinese" and "chives".
+func (x *index) nearToken(t token) []string {
+	found := x.near(t.stem)
+	if t.plain == t.stem {
+		return found
+	}
+	for _, candidate := range x.near(t.plain) {
+		if !slices.Contains(found, candidate) {
+			found = append(found, candidate)
+		}
+	}
+	return found
+}
+
 // distance counts the slips between two words: a letter more, less, other, or
 // two neighbours changed about (optimal string alignment).
 func distance(a, b string) int {
@@ -125,7 +140,7 @@ func (x *Names) findSlip(list []token) finding {
 		if x.known.class(t.stem) != unknownWord || isFigure(t.plain) {
 			continue
 		}
-		near := x.known.near(t.stem)
+		near := x.known.nearToken(t)
 		if len(near) == 0 {
 			return finding{how: None}
 		}
