@@ -65,9 +65,11 @@ func (r Reader) put(got *Recipe, row page.Row, words string) {
 		got.Intro = append(got.Intro, words)
 	case page.Ingredient:
 		c := &got.Components[row.Part]
-		line := r.readLine(words)
-		line.Number = row.Number
-		c.Lines = append(c.Lines, line)
+		for _, text := range r.split(words) {
+			line := r.readLine(text)
+			line.Number = row.Number
+			c.Lines = append(c.Lines, line)
+		}
 	case page.Step:
 		c := &got.Components[row.Part]
 		prose := !row.Numbered && (row.Alone || len(words) > 200)
@@ -82,6 +84,15 @@ func (r Reader) put(got *Recipe, row page.Row, words string) {
 		got.Unread = append(got.Unread, Unread{Number: row.Number, Text: row.Text,
 			Reason: "No ingredients and no method were found. Put each ingredient on a line of its own, its amount first."})
 	}
+}
+
+// split cuts a row that lists several ingredients, unless a person corrected it
+// as a whole.
+func (r Reader) split(words string) []string {
+	if _, corrected := r.Corrections[words]; corrected {
+		return []string{words}
+	}
+	return ingredient.Split(words)
 }
 
 // finish does what needs the whole recipe.

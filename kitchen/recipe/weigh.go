@@ -16,7 +16,7 @@ func (r Reader) weigh(line *Line, recipe measure.System) {
 		return
 	}
 	f, ok := r.Larder.Food(line.FoodID)
-	if !ok {
+	if !ok || !fillsCups[f.Aisle] {
 		return
 	}
 	system := line.System.Or(recipe)
@@ -38,6 +38,10 @@ func (r Reader) weigh(line *Line, recipe measure.System) {
 		}
 	}
 }
+
+// fillsCups are the aisles whose foods fill a cup in much the same way every
+// time; a cup of sliced apples does not.
+var fillsCups = map[string]bool{"Baking": true, "Flours and grains": true, "Sugars and syrups": true, "Dairy and eggs": true, "Oils and vinegars": true}
 
 // comparable tells whether two units of different kinds speak of an amount
 // that a food's weight can join: a mass and a volume, or either and a stick.

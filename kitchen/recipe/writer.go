@@ -94,8 +94,8 @@ func (w Writer) hand() measure.Hand { return measure.Hand{System: w.Source.Or(w.
 // teller knows one line, its food and whose measures it means.
 type teller struct {
 	line   Line
-	food   *food.Food // nil if the larder does not know it
-	larder bool       // there is a larder to know it
+	food   *food.Food   // nil if the larder does not know it
+	larder *food.Larder // nil if there is none
 	house  measure.System
 	system measure.System
 
@@ -107,7 +107,7 @@ type teller struct {
 }
 
 func (w Writer) teller(l Line) *teller {
-	t := &teller{line: l, system: l.System.Or(w.Source).Or(w.House).Or(measure.US), house: w.House, larder: w.Larder != nil}
+	t := &teller{line: l, system: l.System.Or(w.Source).Or(w.House).Or(measure.US), house: w.House, larder: w.Larder}
 	if w.Larder != nil && l.FoodID != "" {
 		t.food, _ = w.Larder.Food(l.FoodID)
 	}
@@ -120,10 +120,11 @@ func (t *teller) question() string {
 	switch {
 	case l.Reason != "":
 		return l.Reason
-	case !t.larder:
+	case t.larder == nil:
 		return ""
 	case len(l.Choices) > 0:
 		return "“" + l.Food + "” could be several foods. Which is meant?"
+	case t.food == nil && !l.HasAmount && t.severalKnown():
 	case t.food == nil:
 		return "The larder does not know “" + l.Food + "”. Is it there by another name?"
 	case l.HasAmount && l.Amount.Unit.Kind() == measure.Count && l.Amount.Unit != measure.Each:
@@ -132,6 +133,18 @@ func (t *teller) question() string {
 		}
 	}
 	return ""
+}
+
+// severalKnown tells "salt and pepper": every part of the name is a food that the
+// larder knows.
+func (t *teller) severalKnown() bool {
+	parts := strings.Split(strings.ReplaceAll(t.line.Food, " & ", " and "), " and ")
+	for _, p := range parts {
+		if m := t.larder.Match(p); m.Food == nil && len(m.Choices) == 0 {
+			return false
+		}
+	}
+	return len(parts) > 1
 }
 
 // exactText writes a range exactly: "9/4", "2–3".

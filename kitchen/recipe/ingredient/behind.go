@@ -18,8 +18,9 @@ func (l *line) takeLabel() {
 	}
 	lower := strings.ToLower(label)
 	switch word, _, _ := strings.Cut(lower, " "); {
-	case lower == "optional":
+	case word == "optional":
 		l.Optional = true
+		l.note(strings.TrimSpace(strings.TrimPrefix(lower, "optional")))
 	case word == "to", word == "for", word == "garnish":
 		l.note(lower)
 	default:
@@ -82,6 +83,11 @@ func (l *line) takeAmountBehind() {
 		}
 	}
 	if name, after, ok := strings.Cut(text, ":"); ok {
+		if r, rest, ok := measure.ReadAmount(strings.TrimSpace(after)); ok && r.HasAmount() && rest != "" && strings.Count(name, " ") < 3 {
+			l.note(strings.ToLower(name)) // "Fruit: 400 g mixed berries"
+			l.take(r, rest)
+			return
+		}
 		l.rest = strings.TrimSpace(name) + ", " + strings.TrimSpace(after)
 	}
 }

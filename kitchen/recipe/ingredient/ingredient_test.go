@@ -65,6 +65,29 @@ func TestKnows(t *testing.T) {
 	}
 }
 
+func TestSplit(t *testing.T) {
+	for _, tt := range []struct {
+		line string
+		want int
+	}{
+		{"400 ml dashi, 1 ½ tbsp miso, 100 g silken tofu (cubed), a spring onion", 4},
+		{"2 eggs, 100 g sugar", 2},
+		{"200 g flour (strong, white), 7 g yeast", 2},
+		{"200 g flour, sifted", 1},
+		{"200 g flour, 7 oz", 1},
+		{"200 g flour, 2 tbsp reserved", 1},
+		{"200 g flour, 2 tbsp for dusting", 1},
+		{"200 g flour, a good one", 1},
+		{"1 kg plums, 2 cm thick", 1},
+		{"1,5 kg flour", 1},
+		{"", 1},
+	} {
+		if got := ingredient.Split(tt.line); len(got) != tt.want || strings.Join(got, ", ") != tt.line {
+			t.Errorf("Split(%q) = %q, want %d", tt.line, got, tt.want)
+		}
+	}
+}
+
 func TestNotRead(t *testing.T) {
 	for name, line := range map[string]string{"too long": strings.Repeat("flour ", 100), "an address": "see https://example.org/a", "nothing": "", "signs": "---",
 		"an amount alone": "2 cups", "two foods": "1 cup flour 2 cups sugar", "taken away": "1 cup less 1 tbsp milk"} {

@@ -135,6 +135,9 @@ func (l *line) sort(remark string, bracket bool) {
 	case !bracket && l.restates(remark):
 	case isNote(lower) || bracket && !isPreparation(firstWords(lower, 2)):
 		l.note(remark)
+	case !bracket && lexicon.IsNumeral(lexicon.First(lower)):
+		l.pointAt(remark, remark)
+		l.note(remark)
 	case isPreparation(lower):
 		l.prep(remark)
 	default:
@@ -152,21 +155,31 @@ func firstWords(text string, n int) string {
 func (l *line) sortPlus(remark string) {
 	_, after, _ := strings.Cut(remark, " ")
 	before := l.rest
-	if l.takePlus(after) {
-		tail := l.rest
+	if _, rest, ok := measure.ReadAmount(after); ok && rest == "" && l.takePlus(after) {
 		l.rest = before
-		l.note(tail)
 		return
 	}
 	of := after
 	if _, whole, ok := cutPart(after); ok {
-		of = whole + " whole" // "plus juice of 1"
+		of = whole + " fruit" // "plus juice of 1"
 	}
-	if r, rest, ok := measure.ReadAmount(of); ok && r.HasAmount() && r.Amount.Unit == measure.Each && rest != "" {
-		l.more = after
-	}
+	l.pointAt(of, after)
 	l.note(remark)
 }
+
+// pointAt points at words that begin with an amount of another food: "2 tbsp
+// water". What the amount is for ("1 tbsp for dusting") is no food.
+func (l *line) pointAt(text, words string) {
+	r, rest, ok := measure.ReadAmount(text)
+	if !ok || !r.HasAmount() || rest == "" || purposes[lexicon.FirstWord(strings.ToLower(rest))] || isPreparation(rest) {
+		return
+	}
+	if r.Amount.Unit == measure.Each || isWeighed(r.Amount.Unit) {
+		l.more = words
+	}
+}
+
+var purposes = lexicon.Of(`for to at in into from per thick long wide each or if of and more extra less`)
 
 // restates takes a remark that is only another statement of the amount: "about
 // 300 g".

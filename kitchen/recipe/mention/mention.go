@@ -245,7 +245,7 @@ func stem(w string) string {
 // orders are words that a clause can order to do: "Warm the jam". Any word is
 // one before an article: "Brown the lamb".
 var (
-	orders   = lexicon.Of(`cold warm hot soft smooth dry last first`)
+	orders   = lexicon.Of(`brown cold warm hot soft smooth dry last first`)
 	articles = lexicon.Of(`the a an your`)
 )
 

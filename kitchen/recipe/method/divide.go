@@ -31,8 +31,22 @@ func Divide(line string, prose bool) []string {
 // changes tells that both texts take time, at other stations or with and
 // without hands.
 func changes(a, b string) bool {
+	if !ordersSomething(b) {
+		return false // "then 10 minutes more" goes on as before
+	}
 	first, second := Read(a), Read(b)
 	return first.HasMinutes && second.HasMinutes && (first.Station != second.Station || first.HandsOn != second.HandsOn)
+}
+
+// ordersSomething tells whether any verb of the text orders something.
+func ordersSomething(text string) bool {
+	t := tokenise(text)
+	for i := range t.list {
+		if _, ok := t.verbAt(i); ok {
+			return true
+		}
+	}
+	return false
 }
 
 // divideThen cuts a sentence before "then" where time changes its kind there:

@@ -76,6 +76,8 @@ func TestRead(t *testing.T) {
 		// Several times.
 		{"Chill for at least 1 hour or overnight.", "60–720", "fridge", false, ""},
 		{"Bake for 20 minutes, turn, then bake another 10 minutes.", "30", "oven", false, ""},
+		{"Bake for 20 min, then lower the heat for 40-45 more until bubbling.", "60–65", "oven", false, "until bubbling"},
+		{"Cook on low for 6 to 8 hours or high 3-4 hours, covered.", "180–480", "hob", false, ""},
 		// Cues.
 		{"Bake until golden and risen, about 25 minutes.", "25", "oven", false, "until golden and risen"},
 		{"Cook until soft but not coloured.", "", "hob", true, "until soft but not coloured"},
@@ -127,6 +129,8 @@ func TestDivide(t *testing.T) {
 			[]string{"Knead for 10 minutes.", "Cover and prove for 1 hour."}},
 		{"two waits in two places", "Chill for 20 minutes, then blind-bake for 15 minutes.", false,
 			[]string{"Chill for 20 minutes,", "then blind-bake for 15 minutes."}},
+		{"what orders nothing stays", "Bake at 180 °C for 20 min, then 5-10 min without beans.", false,
+			[]string{"Bake at 180 °C for 20 min, then 5-10 min without beans."}},
 		{"two bakes stay one", "Bake for 20 minutes, then uncover and bake for 20 more minutes.", false,
 			[]string{"Bake for 20 minutes, then uncover and bake for 20 more minutes."}},
 		{"numbered prose stays one", "Mix the dough. Shape it. Put it in a tin.", false, []string{"Mix the dough. Shape it. Put it in a tin."}},

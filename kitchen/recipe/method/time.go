@@ -38,8 +38,27 @@ func spansOf(text string) []span {
 			s.minutes = s.minutes.Scale(measure.Whole(2))
 		}
 		spans = append(spans, s)
+		if more, ok := bareMore(text, lower, s); ok {
+			spans = append(spans, more)
+		}
 	}
 	return spans
+}
+
+// bareMore reads "for 20 min, then 40–45 more" where the second time has no unit:
+// it is the unit of the first.
+func bareMore(text, lower string, before span) (span, bool) {
+	sentence, _, _ := strings.Cut(lower[before.end:], ". ")
+	end := strings.Index(sentence, " more")
+	if end < 0 || !before.counts {
+		return span{}, false
+	}
+	at := strings.LastIndex(sentence[:end], " ") + 1
+	r, rest, ok := measure.ReadAmount(text[before.end+at : before.end+end])
+	if !ok || rest != "" || r.Amount.Unit != measure.Each || !r.HasAmount() {
+		return span{}, false
+	}
+	return span{minutes: r.Amount.Range, at: before.end + at, end: before.end + end, counts: true}, true
 }
 
 // isOption tells "1 hour or overnight", "8 hours and up to 2 days": s widens the
@@ -48,7 +67,11 @@ func isOption(spans []span, lower string, s span) bool {
 	if len(spans) == 0 {
 		return false
 	}
-	switch strings.Trim(lower[spans[len(spans)-1].end:s.at], " ,(") {
+	between := strings.Trim(lower[spans[len(spans)-1].end:s.at], " ,(")
+	if strings.HasPrefix(between, "or ") && strings.Count(between, " ") <= 3 {
+		return spans[len(spans)-1].counts // "on low 6 hours or high 3 hours"
+	}
+	switch between {
 	case "or", "or up to", "or even", "or better", "or ideally", "or preferably", "and up to", "up to", "to", "or as long as":
 		return spans[len(spans)-1].counts
 	}

@@ -127,7 +127,8 @@ func isByline(words string, first bool) bool {
 func isAside(words string) bool {
 	lower := strings.ToLower(words)
 	for _, lead := range []string{"tip:", "note:", "notes:", "nb ", "nb:", "n.b.", "note that ", "cook's note:", "cook’s note:",
-		"variation:", "tips:", "storage:", "cook's tip:", "cook’s tip:", "warning:", "make ahead:", "to store:", "baker's note:"} {
+		"variation:", "tips:", "storage:", "cook's tip:", "cook’s tip:", "warning:", "make ahead:", "to store:", "baker's note:",
+		"keeps ", "will keep ", "freezes ", "best eaten ", "nutrition per ", "nutrition:", "calories", "per serving:"} {
 		if len(lower) > len(lead) && strings.HasPrefix(lower, lead) {
 			return true
 		}
