@@ -54,7 +54,7 @@ func dropped(word string, rounds int) []string {
 var strangers = wordSet(`perch brain okara mungo butterfat butterbur sablefish plate cross mouse mousse shake basis specy multi
 	buttery salty salut scalloped crocker franc kashi muller pasty tart tarts crepe grill stock broth clove pastry custard
 	ramp burdock sprat sprats dab dory cusk shad smelt brisling tench roach chub bream crema pearl berry
-	candy sweet sauce spread chip crisp roast sorbet sherbet trifle stew curd kernel gravy batter better bitter matter`)
+	candy sweet sauce spread macaroon macaron scone scones flapjack chip crisp roast sorbet sherbet trifle stew curd kernel gravy batter better bitter matter`)
 
 // near gives the stems nearest to an unknown word, within the slips its length
 // allows; none if the first letter differs, which is hardly ever a slip.
