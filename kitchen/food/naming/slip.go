@@ -91,7 +91,7 @@ func (x *index) near(word string) []string {
 // as a plural: "chines" may be "chinese" and "chives".
 func (x *index) nearToken(t token) []string {
 	found := x.near(t.stem)
-	if t.plain == t.stem {
+	if t.plain == t.stem || strangers[t.stem] {
 		return found
 	}
 	for _, candidate := range x.near(t.plain) {
