@@ -26,6 +26,9 @@ func (l *line) takeAmount() bool {
 	if !ok {
 		return l.takePlenty()
 	}
+	if word := strings.ToLower(lexicon.FirstWord(rest)); strings.TrimSuffix(word, ":") == "each" {
+		l.bad = "One amount stands for each of several foods here. Give each food a line of its own, with its amount."
+	}
 	if lower := strings.ToLower(rest); r.Amount.Unit == measure.Each && strings.HasPrefix(lower, "cup cake ") {
 		r.Amount.Unit, rest = measure.Cup, rest[len("cup "):] // a cup of cake flour, no cup cake
 	}

@@ -207,7 +207,7 @@ func stationOf(f found, sentence string, heated bool) string {
 		case strings.Contains(sentence, "oven") && (f.word == "heat" || f.word == "warm" || f.word == "bring" || heated || strings.Contains(sentence, "the oven")),
 			f.word == "cook" && heated && !strings.Contains(sentence, "pan"):
 			return oven
-		case f.word == "fry" && (strings.Contains(sentence, "deep") || strings.Contains(sentence, "fryer")):
+		case f.word == "fry" && (strings.Contains(sentence, "deep") || strings.Contains(sentence, "fryer") || heated):
 			return fryer
 		case named == grill:
 			return named

@@ -78,6 +78,9 @@ func TestRead(t *testing.T) {
 		{"Bake for 20 minutes, turn, then bake another 10 minutes.", "30", "oven", false, ""},
 		{"Bake for 20 min, then lower the heat for 40-45 more until bubbling.", "60–65", "oven", false, "until bubbling"},
 		{"Cook on low for 6 to 8 hours or high 3-4 hours, covered.", "180–480", "hob", false, ""},
+		{"Refrigerate overnight (8-16 hours).", "480–960", "fridge", false, ""},
+		{"Chill 24 hours before eating. Good for 3 weeks.", "1440", "fridge", false, ""},
+		{"Heat oil to 175 °C and fry 4 at a time for 12-15 min.", "12–15", "fryer", true, ""},
 		// Cues.
 		{"Bake until golden and risen, about 25 minutes.", "25", "oven", false, "until golden and risen"},
 		{"Cook until soft but not coloured.", "", "hob", true, "until soft but not coloured"},

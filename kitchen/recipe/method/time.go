@@ -26,6 +26,9 @@ func spansOf(text string) []span {
 		s := span{minutes: d.Minutes, at: d.At, end: d.At + len(d.Text)}
 		before, after := lower[:s.at], strings.TrimLeft(lower[s.end:], " ,")
 		switch {
+		case isSaidAgain(spans, lower, s):
+			spans[len(spans)-1].minutes, spans[len(spans)-1].end = s.minutes, s.end
+			continue
 		case isOption(spans, lower, s):
 			last := &spans[len(spans)-1]
 			last.minutes = join(last.minutes, s.minutes)
@@ -59,6 +62,16 @@ func bareMore(text, lower string, before span) (span, bool) {
 		return span{}, false
 	}
 	return span{minutes: r.Amount.Range, at: before.end + at, end: before.end + end, counts: true}, true
+}
+
+// isSaidAgain tells "overnight (8–16 hours)": s says the span before it more
+// exactly.
+func isSaidAgain(spans []span, lower string, s span) bool {
+	if len(spans) == 0 {
+		return false
+	}
+	between := strings.TrimSpace(lower[spans[len(spans)-1].end:s.at])
+	return between == "(" || between == "(about" || between == "/"
 }
 
 // isOption tells "1 hour or overnight", "8 hours and up to 2 days": s widens the
@@ -112,7 +125,7 @@ func isOtherTime(before, after string, r measure.Range) bool {
 	if day && strings.HasSuffix(strings.TrimSpace(before), "up to") {
 		return true
 	}
-	for _, keep := range []string{"keeps ", "will keep", "can be kept", "can be stored", "can be frozen", "stored ", "lasts ", "keep for"} {
+	for _, keep := range []string{"keeps ", "will keep", "can be kept", "can be stored", "can be frozen", "stored ", "lasts ", "keep for", "good for"} {
 		if strings.Contains(sentence, keep) {
 			return true
 		}
