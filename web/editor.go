@@ -4,7 +4,9 @@ import (
 	"fmt"
 	"net/http"
 	"strconv"
+	"strings"
 
+	"benchproof/kitchen/episode"
 	"benchproof/kitchen/recipe"
 	"benchproof/views"
 )
@@ -29,7 +31,7 @@ func (s *Server) drawEditor(w http.ResponseWriter, r *http.Request, d draft, err
 	view.TextError, view.NoteError = fieldError(err, "text"), fieldError(err, "note")
 	view.Problem = formError(err, []views.Field{{Name: "text"}, {Name: "note"}})
 	if normal(d.text) != "" {
-		view.Understood = s.understanding(d, read.Reading, s.writer(show, read.Reading, recipe.AsWritten))
+		view.Understood = s.understanding(d, read.Reading, show)
 	}
 	return s.draw(w, r, formStatus(err), views.RecipeEdit(view))
 }
@@ -62,10 +64,16 @@ func newEditor(d draft) views.RecipeEditPage {
 }
 
 // understanding words what was read of a text.
-func (s *Server) understanding(d draft, read recipe.Recipe, w recipe.Writer) views.Understanding {
+func (s *Server) understanding(d draft, read recipe.Recipe, show episode.Show) views.Understanding {
+	_, because := read.LikelySystem()
+	read.System = read.MeasuredIn()
+	w := s.writer(show, read, recipe.AsWritten)
 	u := views.Understanding{Title: read.Title, Yield: read.Yield.Text, Notes: read.Notes, Credits: read.Credits, Unread: unreadRows(read.Unread)}
 	if system := read.System.Or(w.House); system != "" {
 		u.System = "cups and spoons read as " + system.Name()
+	}
+	if len(because) > 0 {
+		u.System += ", because of " + strings.Join(because, ", ") + "; write “metric cups” under the title if they are"
 	}
 	all, good := 0, 0
 	for ci, c := range read.Components {

@@ -47,7 +47,7 @@ func (s *Server) readDraft(ctx context.Context, text string, recipeID int64) (st
 		return store.Version{}, err
 	}
 	reading := reader.Read(text)
-	return store.Version{RecipeID: recipeID, Text: text, System: reading.System, Reading: reading}, nil
+	return store.Version{RecipeID: recipeID, Text: text, System: reading.MeasuredIn(), Reading: reading}, nil
 }
 
 // recipeName is the recipe's own title, or else the title given.

@@ -23,6 +23,7 @@ func (s *Server) loadVersion(ctx context.Context, id int64) (version, error) {
 	if err != nil {
 		return version{}, err
 	}
+	v.Reading.System = v.System // as it was read when it was saved
 	recipe, err := s.store.Recipe(ctx, v.RecipeID)
 	return version{v, recipe.Name}, err
 }

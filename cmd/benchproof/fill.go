@@ -58,7 +58,7 @@ func (f *filler) fillRecipe(ctx context.Context, r demo.Recipe) error {
 	var recipeID int64
 	for i, v := range r.Versions {
 		reading := recipe.Reader{Larder: f.larder}.Read(v.Text)
-		kept := store.Version{RecipeID: recipeID, Text: v.Text, Note: v.Note, System: reading.System, Reading: reading}
+		kept := store.Version{RecipeID: recipeID, Text: v.Text, Note: v.Note, System: reading.MeasuredIn(), Reading: reading}
 		var id int64
 		var err error
 		if i == 0 {

@@ -37,5 +37,7 @@ func readRecipe(name string, std streams) (recipe.Recipe, recipe.Reader, error) 
 		return recipe.Recipe{}, recipe.Reader{}, err
 	}
 	reader := recipe.Reader{Larder: larder}
-	return reader.Read(text), reader, nil
+	reading := reader.Read(text)
+	reading.System = reading.MeasuredIn()
+	return reading, reader, nil
 }
