@@ -79,3 +79,30 @@ func TestOneAmountInEverySystem(t *testing.T) {
 	}
 	golden(t, "systems.golden", text.String())
 }
+
+// Lines of a recipe scaled as a show scales them, in a US and a metric kitchen.
+func TestScaledLines(t *testing.T) {
+	var text strings.Builder
+	text.WriteString("# What Hand.Write makes of an amount times a factor.\n# Columns: amount | factor | US customary | metric\n\n")
+	factors := []string{"1/4", "1/3", "1/2", "2/3", "3/4", "1", "5/4", "4/3", "3/2", "2", "5/2", "3", "5", "12"}
+	for _, exact := range []string{
+		"1/8 tsp", "1/4 tsp", "1/2 tsp", "1 tsp", "3/2 tsp", "9/4 tsp", "1 tbsp", "2 tbsp", "1/4 cup", "1/3 cup", "1/2 cup", "3/4 cup", "1 cup", "9/4 cup",
+		"2..3 tbsp", "1/4..1/2 tsp", "1..3/2 cup", "7 g", "125 g", "350 g", "1 kg", "200..250 g", "4 oz", "1 lb", "250 ml", "1 l", "1 pinch", "3 clove", "1 stick", "1 tin",
+		"2", "3", "2..3", "1 sprig", "1 bunch",
+	} {
+		for _, by := range factors {
+			a := amount(t, exact).Scale(num(t, by))
+			fmt.Fprintf(&text, "%s | %s", tables.Plain(amount(t, exact).String()), by)
+			for _, s := range []measure.System{measure.US, measure.Metric} {
+				shown := measure.Hand{System: s}.Write(a)
+				off := ""
+				if shown.IsOff() {
+					off = " (" + measure.FormatDecimal(shown.ErrorPercent, 1) + " % off)"
+				}
+				fmt.Fprintf(&text, " | %s%s", tables.Plain(shown.Text), off)
+			}
+			text.WriteString("\n")
+		}
+	}
+	golden(t, "scaled.golden", text.String())
+}

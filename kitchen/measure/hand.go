@@ -34,7 +34,7 @@ var (
 //   - tsp, tbsp, cup: sets as they exist (⅛ ¼ ½ 1 tsp; ½ 1 tbsp; ¼ ⅓ ½ 1 cup,
 //     and ⅔, ¾ as two scoops). The sum of two, "¾ cup + 1 tbsp", where no single
 //     measure is within 5 %, or within 2.5 % and one filling more is better by
-//     half. Below ⅛ tsp, pinches and smidgens;
+//     half. Below ½ tsp a pinch may be added, below ⅛ it stands alone;
 //   - fl oz: ¼ below 4, ½ below 20, 1 above; pint, quart, gallon, gill:
 //     quarters, or in smaller measures where that is more than 5 % off;
 //   - counts: quarters and thirds below 4, halves below 10, then whole ones;

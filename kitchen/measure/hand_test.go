@@ -70,7 +70,7 @@ func TestWriteForHands(t *testing.T) {
 		{"four teaspoons", measure.US, "4 tsp", "1 tbsp + 1 tsp", "0"},
 		{"one and a half teaspoons", measure.US, "3/2 tsp", "1½ tsp", "0"},
 		{"three eighths of a teaspoon", measure.US, "3/8 tsp", "¼ tsp + ⅛ tsp", "0"},
-		{"a third of a teaspoon", measure.US, "1/3 tsp", "¼ tsp + ⅛ tsp", "12.5"},
+		{"a third of a teaspoon", measure.US, "1/3 tsp", "¼ tsp + 1 pinch", "6.25"},
 		{"two thirds of a teaspoon", measure.US, "2/3 tsp", "½ tsp + ⅛ tsp", "6.25"},
 		{"a sixteenth of a teaspoon", measure.US, "1/16 tsp", "1 pinch", "0"},
 		{"a thirtieth of a teaspoon", measure.US, "1/30 tsp", "1 smidgen", "6.25"},

@@ -39,7 +39,7 @@ func ReadAmount(text string) (r Reading, rest string, ok bool) {
 	if !c.reading(&r) {
 		return Reading{}, text, false
 	}
-	r.Text = strings.TrimRight(text[start:c.At], " \t\u00a0\u2009\u202f")
+	r.Text = strings.TrimRight(text[start:c.At], " \t\u00a0\u2009\u202f-–—‒−‐‑") // a dash parts "1-14 oz can"
 	c.Space()
 	if after := c; after.AcceptWord("of") && after.Space() {
 		c = after

@@ -30,6 +30,8 @@ func (l ladder) size(u Unit) (Number, float64) {
 		return l.cup, l.cupA
 	case Tablespoon:
 		return l.tbsp, l.tbspAbout
+	case Pinch:
+		return ofTeaspoon[Pinch], 1.0 / 16
 	}
 	return whole, 1
 }
@@ -230,6 +232,9 @@ func (l ladder) pair(t float64) (best [2]scoop, off float64) {
 	case t < l.tbspAbout:
 		first := below(Teaspoon, t, tspParts)
 		try(first, scoop{Teaspoon, 0, part{1, 8}})
+		if t < 0.5 {
+			try(below(Teaspoon, t, tinyParts), scoop{Pinch, 1, part{0, 1}})
+		}
 	case t < l.cupA/4:
 		first := below(Tablespoon, t/l.tbspAbout, []part{{0, 1}})
 		try(first, l.left(Teaspoon, t-first.about()*l.tbspAbout))
