@@ -2,13 +2,14 @@ package arrows
 
 // floors is the kitchen from the ground up. A room may import rooms on lower
 // floors; rooms on one floor stand side by side and do not know each other. The
-// episode has a floor of its own because the rooms above compute with its nouns.
+// episode and what a recipe holds have a floor of their own because the rooms
+// above compute with them.
 var floors = [][]string{
 	{"fault"},
 	{"measure"},
 	{"food"},
 	{"recipe"},
-	{"episode"},
+	{"episode", "nutrition"},
 	{"shop", "safety", "script", "release", "shoot", "verify"},
 }
 

@@ -16,7 +16,7 @@ var unwanted = []struct {
 	advice  string
 }{
 	{regexp.MustCompile(`(^|[\s"'` + "`" + `(=:])/(wor[k]|roo[t]|hom[e]/[a-z][a-z0-9_-]*|User[s]/[A-Za-z][A-Za-z0-9_-]*)/`), "a path of one machine: write it from the module's folder"},
-	{regexp.MustCompile(`\b(TOD[O]|FIXM[E]|XX[X])\b`), "an unfinished thought: finish it, or take it out"},
+	{regexp.MustCompile(`\b(TOD[O]|FIXM[E])\b`), "an unfinished thought: finish it, or take it out"},
 	{regexp.MustCompile(`\b(registry\.npmj[s]|proxy\.golan[g]|deb\.debia[n]|sum\.golan[g])\b`), "a registry's host: name the package only"},
 	{regexp.MustCompile(`(?i)\bissu[e] #?[0-9]+\b`), "a number that means nothing to a reader: say the reason itself"},
 }
