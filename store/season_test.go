@@ -207,3 +207,46 @@ func TestSeasonOfYears(t *testing.T) {
 		}
 	}
 }
+
+// What the season counts is what the kitchen lists as still open: an episode
+// with everything done has nothing left, and each thing undone shows.
+func TestTheSeasonsFactsTellWhatIsStillOpen(t *testing.T) {
+	st := open(t)
+	ctx := t.Context()
+	id := must(st.StartEpisode(ctx, store.Start{
+		Episode:    episode.Episode{Title: "Eggs", Dish: "eggs", Stage: episode.InTheEdit, ReleaseOn: day(2026, 5, 1), TargetMinutes: 1},
+		RecipeName: "Eggs", Version: store.Version{Text: "2 eggs", Reading: recipe.Recipe{Components: []recipe.Component{{Lines: []recipe.Line{{Text: "2 eggs", Read: true}}}}}},
+	}))(t)
+	c := cooking{episodeID: id, versionID: must(st.Episode(ctx, id))(t).VersionID}
+	trial := addTrial(t, st, c, "proved")
+	segment := must(st.AddSegment(ctx, episode.Segment{EpisodeID: id, PlannedSeconds: 60}))(t)
+	shot := must(st.AddShot(ctx, episode.Shot{EpisodeID: id, Status: episode.Got}))(t)
+	cut := must(st.AddCut(ctx, episode.Cut{EpisodeID: id, Captions: "WEBVTT"}))(t)
+	ok(t, st.SaveRelease(ctx, episode.Release{EpisodeID: id, Title: "Eggs", Opening: "Hello.", Revision: 1}))
+	share := must(st.AddShareLink(ctx, id, "token"))(t)
+	if open := episode.StillOpen(seasonOf(t, st, id).Facts); len(open) != 0 {
+		t.Fatalf("all is done, and still open: %+v", open)
+	}
+	tests := []struct {
+		name, sheet string
+		undo        func() error
+	}{
+		{"the trial", "trials", func() error { return st.DeleteTrial(ctx, trial) }},
+		{"the segment", "script", func() error { return st.DeleteSegment(ctx, segment) }},
+		{"the shot", "shots", func() error { return st.SetShotStatus(ctx, shot, episode.Retake) }},
+		{"the cut", "cut", func() error { return st.DeleteCut(ctx, cut) }},
+		{"the share link", "release", func() error { return st.RevokeShareLink(ctx, share) }},
+		{"the batch", "shop", func() error { return st.DeleteBatch(ctx, must(st.Batches(ctx, id))(t)[0].ID) }},
+	}
+	for i, test := range tests {
+		ok(t, test.undo())
+		open := episode.StillOpen(seasonOf(t, st, id).Facts)
+		found := false
+		for _, each := range open {
+			found = found || each.Sheet == test.sheet
+		}
+		if !found || len(open) != i+1 {
+			t.Errorf("%s undone: still open %+v, want %d things, one on sheet %q", test.name, open, i+1, test.sheet)
+		}
+	}
+}

@@ -118,3 +118,37 @@ func TestWritersQueue(t *testing.T) {
 		t.Errorf("%d ticks, want 16", n)
 	}
 }
+
+// Many tabs saving a new version, or moving shots, at once: the numbers and
+// positions stay dense.
+func TestNumbersStayDenseUnderLoad(t *testing.T) {
+	st := open(t)
+	c := addCooking(t, st, "Eggs")
+	var shots []int64
+	for range 6 {
+		shots = append(shots, must(st.AddShot(t.Context(), episode.Shot{EpisodeID: c.episodeID, Status: episode.ToShoot}))(t))
+	}
+	var group sync.WaitGroup
+	for i := range 12 {
+		group.Go(func() {
+			if _, err := st.AddVersion(t.Context(), eggs2(c.recipeID)); err != nil {
+				t.Error(err)
+			}
+			if err := st.MoveShot(t.Context(), shots[i%6], i-6); err != nil {
+				t.Error(err)
+			}
+		})
+	}
+	group.Wait()
+	versions := must(st.Versions(t.Context(), c.recipeID))(t)
+	for i, v := range versions {
+		if v.Number != len(versions)-i || len(versions) != 13 {
+			t.Fatalf("version %d of %d has number %d", i, len(versions), v.Number)
+		}
+	}
+	for i, shot := range must(st.Shots(t.Context(), c.episodeID))(t) {
+		if shot.Position != i+1 {
+			t.Errorf("shot %d stands at %d", i+1, shot.Position)
+		}
+	}
+}
