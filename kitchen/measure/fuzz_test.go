@@ -80,3 +80,19 @@ func FuzzDurations(f *testing.F) {
 		}
 	})
 }
+
+// Long texts of one kind end: nothing is read again from every place.
+func TestLongTextsEnd(t *testing.T) {
+	for _, part := range []string{
+		"100/", "180 (", "1 hour and ", "1 hour to ", "half a ", "a good ", "between ", "about ", "1–", "1 1/2 ", "one hundred ", "twenty-",
+		"one point ", "9", "a", "A", "é", "½", "\u00a0", "(", "°", "gas mark ", "fan ", "1,000,", "very ", "minutes", "up to ", "2 x ", "1 lb ",
+	} {
+		text := strings.Repeat(part, 50_000/len(part))
+		measure.Heats(text)
+		measure.Durations(text)
+		measure.ReadAmount(text)
+		measure.ReadNumber(text)
+		measure.Heats("bake at " + text)
+		measure.ReadAmount("1 " + text)
+	}
+}

@@ -16,7 +16,7 @@ var manners = map[string]bool{
 	"large": false, "big": false, "medium": false, "small": false, "little": false, "tiny": false, "huge": false,
 	"fat": false, "plump": false, "thick": false, "thin": false, "long": false, "short": false, "whole": false,
 	"standard": false, "regular": false, "individual": false, "average": false, "decent": true, "hefty": true, "healthy": true,
-	"medium-sized": false, "sized": false, "extra": false,
+	"sized": false, "extra": false,
 }
 
 // nearly are the words before an amount that make it approximate.

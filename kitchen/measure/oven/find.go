@@ -23,7 +23,7 @@ import (
 func Heats(text string) []Heat {
 	var all []Heat
 	for at := 0; at < len(text); {
-		c := cursor{scan.Cursor{Text: text, At: at}}
+		c := cursor{Cursor: scan.Cursor{Text: text, At: at}}
 		if h, ok := c.heat(); ok {
 			h.At, h.Text = at, text[at:c.At]
 			all = append(all, h)
@@ -36,7 +36,10 @@ func Heats(text string) []Heat {
 }
 
 // cursor adds the reading of heats to the cursor of package scan.
-type cursor struct{ scan.Cursor }
+type cursor struct {
+	scan.Cursor
+	beside int // how many numbers before it wait for this one's scale
+}
 
 // heat reads one heat here.
 func (c *cursor) heat() (Heat, bool) {
@@ -186,7 +189,7 @@ func (c *cursor) degrees(oven string) (Heat, bool) {
 	if oven == "" {
 		h.Oven = c.ovenAfter()
 	}
-	if c.isDifference(start.At) || c.isAngle(start.At) && h.Scale == "" {
+	if c.isDifference(start.At) || marked && h.Scale == "" && c.isAngle(start.At) {
 		return Heat{}, false
 	}
 	return h, c.vouched(&h, marked, start.At)

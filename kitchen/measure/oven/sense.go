@@ -14,15 +14,14 @@ func (c *cursor) vouched(h *Heat, marked bool, at int) bool {
 	if h.Scale != "" {
 		return true
 	}
-	oven := h.Oven != "" || c.speaksOfOven(at)
-	switch {
-	case marked:
-	case !isSetting(n):
+	if !marked && (!isSetting(n) || c.unitFollows()) {
 		return false
-	case h.Oven != "" && !c.unitFollows():
-	case c.scaleBeside(h):
+	}
+	if !marked && h.Oven == "" && c.scaleBeside(h) {
 		return true
-	case !oven || !c.stands(at):
+	}
+	oven := h.Oven != "" || c.speaksOfOven(at)
+	if !marked && h.Oven == "" && !(oven && c.stands(at)) {
 		return false
 	}
 	switch {
@@ -49,13 +48,17 @@ func isSetting(n exact.Number) bool {
 	return n.Cmp(leastOven) >= 0 && n.Cmp(mostOven) <= 0 && n.IsWhole()
 }
 
+// mostBeside keeps a long row of bare numbers from being read again and again.
+const mostBeside = 3
+
 // scaleBeside takes the scale of a heat that follows after "/" or "(":
 // "200/180 fan", "180 (160C fan)".
 func (c cursor) scaleBeside(h *Heat) bool {
 	c.Space()
-	if c.AcceptRune("/(|") == 0 {
+	if c.AcceptRune("/(|") == 0 || c.beside == mostBeside {
 		return false
 	}
+	c.beside++
 	c.Space()
 	if !scan.IsDigit(c.Byte(0)) && scan.Lower(c.Word()) != "fan" {
 		return false
