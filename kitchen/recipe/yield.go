@@ -5,6 +5,7 @@ import (
 
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe/method"
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // readYield reads what a recipe makes: "Serves 4–6", "Makes about 16 knots",
@@ -68,7 +69,7 @@ var yieldVerbs = []string{"serves", "servings", "serving", "makes", "make", "yie
 
 // cutYieldVerb takes the word that announces a yield off the start.
 func cutYieldVerb(clause string) (verb, rest string) {
-	lower := strings.ToLower(clause)
+	lower := lexicon.Lower(clause)
 	for _, lead := range []string{"this recipe ", "recipe ", "this ", "about "} {
 		if strings.HasPrefix(lower, lead) {
 			clause, lower = clause[len(lead):], lower[len(lead):]
@@ -103,7 +104,7 @@ func yieldOf(verb, of string) string {
 }
 
 func indexFold(text, part string) int {
-	lower := strings.ToLower(text)
+	lower := lexicon.Lower(text)
 	if len(lower) != len(text) {
 		return -1
 	}

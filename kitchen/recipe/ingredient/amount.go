@@ -20,16 +20,16 @@ func (l *line) takeAmount() bool {
 		text = number + " dozen" + after[len("doz."):]
 	}
 	r, rest, ok := measure.ReadAmount(text)
-	if !ok && noun != "" && !loose[strings.ToLower(lexicon.FirstWord(noun))] {
+	if !ok && noun != "" && !loose[lexicon.Lower(lexicon.FirstWord(noun))] {
 		r, rest, ok = l.readArticle(noun)
 	}
 	if !ok {
 		return l.takePlenty()
 	}
-	if word := strings.ToLower(lexicon.FirstWord(rest)); strings.TrimSuffix(word, ":") == "each" {
+	if word := lexicon.Lower(lexicon.FirstWord(rest)); strings.TrimSuffix(word, ":") == "each" {
 		l.bad = "One amount stands for each of several foods here. Give each food a line of its own, with its amount."
 	}
-	if lower := strings.ToLower(rest); r.Amount.Unit == measure.Each && strings.HasPrefix(lower, "cup cake ") {
+	if lower := lexicon.Lower(rest); r.Amount.Unit == measure.Each && strings.HasPrefix(lower, "cup cake ") {
 		r.Amount.Unit, rest = measure.Cup, rest[len("cup "):] // a cup of cake flour, no cup cake
 	}
 	l.take(r, rest)
@@ -41,11 +41,11 @@ func (l *line) takeAmount() bool {
 func (l *line) readArticle(noun string) (r measure.Reading, rest string, ok bool) {
 	r.Amount = measure.Of(measure.Whole(1), measure.Each)
 	word, after, _ := strings.Cut(noun, " ")
-	if strings.HasSuffix(strings.ToLower(word), "-sized") {
+	if strings.HasSuffix(lexicon.Lower(word), "-sized") {
 		unit, tail, _ := strings.Cut(after, " ")
 		if u, ok := measure.ParseUnit(unit); ok && tail != "" {
 			r.Amount.Unit = u
-			l.Size = strings.ToLower(word)
+			l.Size = lexicon.Lower(word)
 			return r, cutOf(tail), true
 		}
 	}
@@ -54,7 +54,7 @@ func (l *line) readArticle(noun string) (r measure.Reading, rest string, ok bool
 
 // takePlenty takes "plenty of" and its like, which name no number.
 func (l *line) takePlenty() bool {
-	lower := strings.ToLower(l.rest)
+	lower := lexicon.Lower(l.rest)
 	for _, lead := range []string{"plenty of ", "lots of ", "loads of ", "a lot of ", "enough "} {
 		if strings.HasPrefix(lower, lead) {
 			l.note(l.rest[:len(strings.TrimSuffix(lead, "of "))])
@@ -93,7 +93,7 @@ func (l *line) takeManner(manner string) {
 	switch {
 	case manner == "":
 	case isSize(manner) && l.Size == "":
-		l.Size = strings.ToLower(manner)
+		l.Size = lexicon.Lower(manner)
 	case strings.Contains(manner, "packed"), strings.Contains(manner, "sifted"):
 		l.prep(manner)
 		l.measuredAs(manner)
@@ -122,7 +122,7 @@ func (l *line) takeOther() bool {
 		return l.takeEqual(strings.TrimSpace(rest[1:]), true)
 	}
 	word, after, _ := strings.Cut(rest, " ")
-	switch strings.ToLower(word) {
+	switch lexicon.Lower(word) {
 	case "or":
 		return l.takeEqual(after, true)
 	case "plus":
@@ -177,7 +177,7 @@ func (l *line) takePlus(text string) bool {
 // takeFraction takes "and a half" behind a whole number with its unit: "a cup and
 // a half of sugar".
 func (l *line) takeFraction(text string) bool {
-	if !l.HasAmount || !l.Amount.IsSingle() || !l.Amount.From.IsWhole() || !strings.HasPrefix(strings.ToLower(text), "a ") {
+	if !l.HasAmount || !l.Amount.IsSingle() || !l.Amount.From.IsWhole() || !strings.HasPrefix(lexicon.Lower(text), "a ") {
 		return false
 	}
 	n, rest, ok := measure.ReadNumber(text)

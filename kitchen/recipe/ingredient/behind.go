@@ -16,7 +16,7 @@ func (l *line) takeLabel() {
 	if !ok || rest == "" || len(label) > 40 {
 		return
 	}
-	lower := strings.ToLower(label)
+	lower := lexicon.Lower(label)
 	switch word, _, _ := strings.Cut(lower, " "); {
 	case word == "optional":
 		l.Optional = true
@@ -43,10 +43,10 @@ func cutPart(text string) (part, rest string, ok bool) {
 	end, found := 0, false
 	for end < len(text) {
 		word, _, _ := strings.Cut(text[end:], " ")
-		lower := strings.ToLower(word)
+		lower := lexicon.Lower(word)
 		switch {
 		case (lower == "of" || lower == "from") && found:
-			part = strings.ToLower(strings.TrimSpace(text[:end]))
+			part = lexicon.Lower(strings.TrimSpace(text[:end]))
 			part = strings.TrimPrefix(part, "the ")
 			rest = strings.TrimSpace(text[end+len(word):])
 			if _, _, counted := measure.ReadAmount(rest); lower == "from" && !counted {
@@ -84,7 +84,7 @@ func (l *line) takeAmountBehind() {
 	}
 	if name, after, ok := strings.Cut(text, ":"); ok {
 		if r, rest, ok := measure.ReadAmount(strings.TrimSpace(after)); ok && r.HasAmount() && rest != "" && strings.Count(name, " ") < 3 {
-			l.note(strings.ToLower(name)) // "Fruit: 400 g mixed berries"
+			l.note(lexicon.Lower(name)) // "Fruit: 400 g mixed berries"
 			l.take(r, rest)
 			return
 		}
@@ -113,7 +113,7 @@ func (l *line) tryBehind(name, tail string) bool {
 		bare, parted = cut, true
 	}
 	last := bare[strings.LastIndexByte(bare, ' ')+1:]
-	if bare == "" || typeWords[strings.ToLower(last)] || strings.EqualFold(last, "plus") || last == "+" || strings.EqualFold(last, "or") ||
+	if bare == "" || typeWords[lexicon.Lower(last)] || strings.EqualFold(last, "plus") || last == "+" || strings.EqualFold(last, "or") ||
 		strings.EqualFold(last, "and") || strings.EqualFold(last, "of") || strings.EqualFold(last, "about") {
 		return false
 	}
@@ -132,7 +132,7 @@ func (l *line) tryBehind(name, tail string) bool {
 	try.take(r, rest)
 	rest = strings.TrimSpace(try.rest)
 	if isSize(rest) {
-		try.Size, rest = strings.ToLower(rest), ""
+		try.Size, rest = lexicon.Lower(rest), ""
 	}
 	if rest != "" && !strings.ContainsRune(",;(–—-", lexicon.First(rest)) {
 		return false

@@ -101,7 +101,7 @@ func TestNotRead(t *testing.T) {
 // Whatever the line: no crash, a reason for what is not read, and an amount
 // whose numbers are in order and above nothing.
 func FuzzRead(f *testing.F) {
-	for _, line := range []string{"2 x 400 g tins (drained) / 14 oz x", "1 (½–¼ oz) can of", "juice of 1", "Flour: 200 g (7 oz", "a-sized b", "or or or", "1/0 doz. + 2 g"} {
+	for _, line := range []string{"2 x 400 g tins (drained) / 14 oz x", "1 (½–¼ oz) can of", "juice of 1", "Flour: 200 g (7 oz", "a-sized b", "or or or", "1/0 doz. + 2 g", "\xc1 or 0", "İ or 1 g"} {
 		f.Add(line)
 	}
 	f.Fuzz(func(t *testing.T, line string) {

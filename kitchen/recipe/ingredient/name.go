@@ -15,14 +15,14 @@ func (l *line) takeName() {
 	name = l.takeAlternative(name)
 	name = l.takeTrailingPrep(l.takeLeadingPrep(name))
 	l.Food = l.takeUnitBehind(name)
-	if l.Amount.Unit == measure.Stick && strings.Contains(strings.ToLower(l.Food), "celery") {
+	if l.Amount.Unit == measure.Stick && strings.Contains(lexicon.Lower(l.Food), "celery") {
 		l.Amount.Unit = measure.Stalk
 	}
 }
 
 // isSize tells a word for how big a thing is, "large", "medium-sized", "lg".
 func isSize(word string) bool {
-	lower := strings.ToLower(word)
+	lower := lexicon.Lower(word)
 	return sizes[lower] || short[lower] != ""
 }
 
@@ -34,7 +34,7 @@ func (l *line) takeTrailingPrep(name string) string {
 	fields := strings.Fields(name)
 	n, done := len(fields), len(fields)
 	for n > 1 {
-		word := strings.ToLower(fields[n-1])
+		word := lexicon.Lower(fields[n-1])
 		if !leading[word] && !adverbs[word] && word != "and" {
 			break
 		}
@@ -57,11 +57,11 @@ func (l *line) takeUnitBehind(name string) string {
 	if at < 0 || !l.HasAmount || l.Amount.Unit != measure.Each {
 		return name
 	}
-	if len(name) > 12 && strings.HasPrefix(strings.ToLower(name[at:]), " cube") && strings.EqualFold(lexicon.LastWord(name[:at]), "stock") {
+	if len(name) > 12 && strings.HasPrefix(lexicon.Lower(name[at:]), " cube") && strings.EqualFold(lexicon.LastWord(name[:at]), "stock") {
 		l.Amount.Unit = measure.Cube // "2 chicken stock cubes"
 		return name[:at]
 	}
-	unit, ok := behind[strings.ToLower(lexicon.LastWord(name[:at])+name[at:])]
+	unit, ok := behind[lexicon.Lower(lexicon.LastWord(name[:at])+name[at:])]
 	if !ok {
 		return name
 	}
@@ -105,12 +105,12 @@ func (l *line) isWhole(name, rest string) bool {
 func (l *line) takeSize(name string) string {
 	for {
 		word, rest, ok := strings.Cut(name, " ")
-		lower := strings.TrimSuffix(strings.ToLower(word), "-sized")
-		if lower == "extra" && strings.HasPrefix(strings.ToLower(rest), "large ") {
+		lower := strings.TrimSuffix(lexicon.Lower(word), "-sized")
+		if lower == "extra" && strings.HasPrefix(lexicon.Lower(rest), "large ") {
 			lower, rest = "extra large", rest[len("large "):]
 		}
-		garlic := lower == "fat" && strings.HasPrefix(strings.ToLower(rest), "garlic")
-		eggs := lower == "whole" && strings.HasPrefix(strings.ToLower(rest), "egg")
+		garlic := lower == "fat" && strings.HasPrefix(lexicon.Lower(rest), "garlic")
+		eggs := lower == "whole" && strings.HasPrefix(lexicon.Lower(rest), "egg")
 		if !ok || rest == "" || !isSize(lower) && !garlic && !eggs || lower == "thick" || lower == "thin" || lower == "fat" && !garlic {
 			return name
 		}
@@ -130,7 +130,7 @@ func (l *line) takeSize(name string) string {
 // the words before "or" are no food by themselves: it is red wine vinegar, or
 // white wine vinegar.
 func (l *line) takeAlternative(name string) string {
-	at := strings.Index(strings.ToLower(name), " or ")
+	at := strings.Index(lexicon.Lower(name), " or ")
 	if at <= 0 {
 		return name
 	}
@@ -156,7 +156,7 @@ func (l *line) takeLeadingPrep(name string) string {
 		return name
 	}
 	rest := strings.Join(fields[done:], " ")
-	if done == 1 && fixed[strings.ToLower(fields[0]+" "+lexicon.LastWord(rest))] || l.isWhole(name, rest) {
+	if done == 1 && fixed[lexicon.Lower(fields[0]+" "+lexicon.LastWord(rest))] || l.isWhole(name, rest) {
 		return name
 	}
 	prep := strings.Trim(strings.Join(fields[:done], " "), ",")
@@ -171,9 +171,9 @@ func (l *line) takeLeadingPrep(name string) string {
 func leadingPreps(fields []string) int {
 	done := 0
 	for n := range max(0, len(fields)-1) {
-		word, before := strings.ToLower(strings.Trim(fields[n], ",")), ""
+		word, before := lexicon.Lower(strings.Trim(fields[n], ",")), ""
 		if n > 0 {
-			before = strings.ToLower(fields[n-1])
+			before = lexicon.Lower(fields[n-1])
 		}
 		switch {
 		case leading[word], word == "ground" && adverbs[before], tempered[word] && !strings.EqualFold(fields[len(fields)-1], "water"):
@@ -189,7 +189,7 @@ func leadingPreps(fields []string) int {
 // isDescription tells words that describe a food and name none: "boneless",
 // "ripe", "red".
 func isDescription(text string) bool {
-	fields := strings.Fields(strings.ToLower(text))
+	fields := strings.Fields(lexicon.Lower(text))
 	for _, f := range fields {
 		if !describing[strings.Trim(f, ",")] {
 			return false
@@ -200,7 +200,7 @@ func isDescription(text string) bool {
 
 // isPreparation tells whether a remark says what is done to the food.
 func isPreparation(remark string) bool {
-	lower := strings.ToLower(remark)
+	lower := lexicon.Lower(remark)
 	for _, lead := range []string{"at room temp", "cut ", "room temp", "in chunks", "in strips", "in wedges", "in slices", "in pieces",
 		"skin on", "skin-on", "skin off", "shell on", "shells on", "shell off", "tails on", "head on", "heads on", "bone in", "bone-in", "off the", "straight from", "plus "} {
 		if strings.HasPrefix(lower, lead) {

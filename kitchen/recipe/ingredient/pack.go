@@ -152,7 +152,7 @@ func (l *line) takePiece() {
 
 func hasPiece(text string) bool {
 	word, after, _ := strings.Cut(text, " ")
-	return after != "" && pieces[strings.ToLower(word)]
+	return after != "" && pieces[lexicon.Lower(word)]
 }
 
 // cutTimes takes "x", "×" or "*" between two numbers.
@@ -177,7 +177,7 @@ func cutPack(text string) (unit measure.Unit, rest string, ok bool) {
 	if ok && (isPack(unit) || unit == measure.Sheet) {
 		return unit, cutOf(after), true
 	}
-	if unit, ok = otherPacks[strings.ToLower(strings.Trim(word, ".,"))]; ok {
+	if unit, ok = otherPacks[lexicon.Lower(strings.Trim(word, ".,"))]; ok {
 		return unit, cutOf(after), true
 	}
 	return "", text, false

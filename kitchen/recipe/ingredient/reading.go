@@ -48,7 +48,7 @@ func Read(text string, knows Knows) Reading {
 	if len(text) > longest {
 		return unread("This is too long for an ingredient. Put one ingredient on a line.")
 	}
-	l := line{knows: knows, rest: squeeze(text)}
+	l := line{knows: knows, rest: squeeze(strings.ToValidUTF8(text, "\ufffd"))}
 	l.sentence = strings.HasSuffix(l.rest, ".") && strings.Count(l.rest, " ") > 3
 	if strings.Contains(text, "://") || strings.Contains(text, "www.") {
 		return unread("This is an address, not an ingredient.")

@@ -81,7 +81,7 @@ func cutSegments(text string) []string {
 // cutPhrase cuts a food's name where a phrase about it begins without a comma:
 // "butter for the tin", "salt to taste", "2 onions about 300 g".
 func cutPhrase(name string) (food, phrase string) {
-	lower := strings.ToLower(name)
+	lower := lexicon.Lower(name)
 	at := len(name)
 	for _, mark := range phrases {
 		if strings.HasPrefix(mark, " from") && partNouns[lexicon.FirstWord(lower)] {
@@ -107,7 +107,7 @@ var phrases = []string{" for ", " to taste", " to serve", " to garnish", " to fi
 // sort keeps one remark where it belongs.
 func (l *line) sort(remark string, bracket bool) {
 	remark = strings.Trim(remark, " ,;")
-	lower := strings.ToLower(strings.TrimRight(remark, "."))
+	lower := lexicon.Lower(strings.TrimRight(remark, "."))
 	switch {
 	case remark == "":
 	case lower == "optional":
@@ -171,7 +171,7 @@ func (l *line) sortPlus(remark string) {
 // water". What the amount is for ("1 tbsp for dusting") is no food.
 func (l *line) pointAt(text, words string) {
 	r, rest, ok := measure.ReadAmount(text)
-	if !ok || !r.HasAmount() || rest == "" || purposes[lexicon.FirstWord(strings.ToLower(rest))] || isPreparation(rest) {
+	if !ok || !r.HasAmount() || rest == "" || purposes[lexicon.FirstWord(lexicon.Lower(rest))] || isPreparation(rest) {
 		return
 	}
 	if r.Amount.Unit == measure.Each || isWeighed(r.Amount.Unit) {
@@ -193,7 +193,7 @@ func (l *line) restates(remark string) bool {
 
 // cutFold takes word out of text, whatever its case.
 func cutFold(text, word string) string {
-	if i := strings.Index(strings.ToLower(text), word); i >= 0 && i+len(word) <= len(text) {
+	if i := strings.Index(lexicon.Lower(text), word); i >= 0 && i+len(word) <= len(text) {
 		return strings.TrimSpace(text[:i]) + " " + strings.TrimSpace(text[i+len(word):])
 	}
 	return text

@@ -38,12 +38,12 @@ func Split(text string) []string {
 // "200 g in all" name none.
 func startsIngredient(text string) bool {
 	if noun := cutArticle(text); noun != "" {
-		return !loose[strings.ToLower(lexicon.FirstWord(noun))] && !isPreparation(noun)
+		return !loose[lexicon.Lower(lexicon.FirstWord(noun))] && !isPreparation(noun)
 	}
 	r, rest, ok := measure.ReadAmount(text)
 	if !ok || !r.HasAmount() || rest == "" {
 		return false
 	}
-	word, _, _ := strings.Cut(strings.ToLower(rest), " ")
+	word, _, _ := strings.Cut(lexicon.Lower(rest), " ")
 	return !purposes[strings.Trim(word, ".,;")] && !isPreparation(rest) && !strings.ContainsAny(rest[:1], "(/,;+")
 }

@@ -2,7 +2,11 @@
 // and the characters that kitchen numbers are written in.
 package lexicon
 
-import "strings"
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
 
 // Set is a set of words.
 type Set map[string]bool
@@ -14,6 +18,18 @@ func Of(list string) Set {
 		s[w] = true
 	}
 	return s
+}
+
+// Lower folds a text to lower case so that every character keeps its place: what
+// is found at a byte of it stands at the same byte of the text. Letters whose
+// small form has another length stay as they are.
+func Lower(text string) string {
+	return strings.Map(func(c rune) rune {
+		if small := unicode.ToLower(c); utf8.RuneLen(small) == utf8.RuneLen(c) {
+			return small
+		}
+		return c
+	}, text)
 }
 
 // First gives the first character of a text, 0 if it has none.

@@ -24,6 +24,16 @@ func TestWords(t *testing.T) {
 	}
 }
 
+func TestLowerKeepsPlaces(t *testing.T) {
+	for text, want := range map[string]string{"Plain FLOUR": "plain flour", "Crème FRAÎCHE": "crème fraîche", "½ CUP": "½ cup", "": "",
+		"İ OR \u212a": "İ or \u212a"} { // a dotted capital I and the sign for kelvin have longer or shorter small forms
+		got := lexicon.Lower(text)
+		if got != want || len(got) != len(text) {
+			t.Errorf("Lower(%q) = %q, want %q", text, got, want)
+		}
+	}
+}
+
 // Vulgar fractions: Unicode, Latin-1 U+00BC–U+00BE and Number Forms
 // U+2150–U+215F, U+2189.
 func TestIsNumeral(t *testing.T) {

@@ -1,11 +1,15 @@
 package method
 
-import "strings"
+import (
+	"strings"
+
+	"benchproof/kitchen/recipe/lexicon"
+)
 
 // cueOf finds the sign that the instruction is done, as written: from "until" to
 // the end of its clause. Times and waits ("until needed") are no signs.
 func cueOf(text string, spans []span) string {
-	lower := strings.ToLower(text)
+	lower := lexicon.Lower(text)
 	if len(lower) != len(text) {
 		return ""
 	}

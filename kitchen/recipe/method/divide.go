@@ -107,7 +107,7 @@ func opensSentence(rest string) bool {
 
 // abbreviated tells that the full stop ending text belongs to a word cut short.
 func abbreviated(text string) bool {
-	word := strings.ToLower(text[strings.LastIndexByte(text, ' ')+1:])
+	word := lexicon.Lower(text[strings.LastIndexByte(text, ' ')+1:])
 	switch strings.Trim(word, "(") {
 	case "approx.", "min.", "mins.", "hr.", "hrs.", "tsp.", "tbsp.", "oz.", "lb.", "lbs.", "e.g.", "i.e.", "ca.", "no.", "st.", "vs.",
 		"etc.", "fig.", "c.", "temp.", "sec.", "secs.", "deg.", "pkg.", "qt.", "pt.":

@@ -20,7 +20,7 @@ type tokens struct {
 }
 
 func tokenise(text string) tokens {
-	t := tokens{lower: strings.ToLower(text)}
+	t := tokens{lower: lexicon.Lower(text)}
 	opens := true
 	for i := 0; i < len(t.lower); {
 		end := strings.IndexByte(t.lower[i:], ' ')

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe/lexicon"
 )
 
 // span is one stretch of time in an instruction.
@@ -17,7 +18,7 @@ type span struct {
 // instruction takes: not "every 30 minutes", "the last 5 minutes", "an hour
 // before serving" or "keeps for up to 3 days".
 func spansOf(text string) []span {
-	lower := strings.ToLower(text)
+	lower := lexicon.Lower(text)
 	if len(lower) != len(text) {
 		lower = text
 	}

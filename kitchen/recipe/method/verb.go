@@ -117,7 +117,7 @@ var determiners = lexicon.Of(`the a an your both each all every it them one half
 // …"). A word that is also a food ("butter", "cream") counts only where it is
 // used as a verb: before a determiner, or first in a sentence with a full stop.
 func Begins(text string) bool {
-	fields := strings.Fields(strings.ToLower(text))
+	fields := strings.Fields(lexicon.Lower(text))
 	if len(fields) == 0 {
 		return false
 	}
@@ -143,7 +143,7 @@ func Begins(text string) bool {
 
 // IsVerb tells whether a word is a kitchen verb in its plain form.
 func IsVerb(word string) bool {
-	_, plain, ok := lookup(strings.ToLower(strings.Trim(word, ".,;:")))
+	_, plain, ok := lookup(lexicon.Lower(strings.Trim(word, ".,;:")))
 	return ok && plain
 }
 

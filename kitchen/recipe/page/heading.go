@@ -96,7 +96,7 @@ func people(s string) bool {
 }
 
 func sectionKey(head string) string {
-	head = strings.ToLower(strings.ReplaceAll(head, "’", "'"))
+	head = lexicon.Lower(strings.ReplaceAll(head, "’", "'"))
 	if open := strings.IndexByte(head, '('); open > 0 {
 		head = head[:open]
 	}
@@ -130,21 +130,21 @@ func shapeOf(r Row, shouting bool) shape {
 	if strings.ContainsAny(words, ".;!?,:") || r.bulleted {
 		return plain
 	}
-	first := strings.ToLower(fields[0])
+	first := lexicon.Lower(fields[0])
 	switch {
 	case r.marked,
 		!shouting && isCapitals(words),
-		first == "for" && len(fields) <= 6 && len(fields) > 1 && !uses[strings.ToLower(fields[1])]:
+		first == "for" && len(fields) <= 6 && len(fields) > 1 && !uses[lexicon.Lower(fields[1])]:
 		return certain
 	case first == "to" && len(fields) <= 4:
 		return likely
 	case !unicode.IsUpper(lexicon.First(words)) || len(fields) > 4:
 		return plain
 	}
-	if parts[strings.ToLower(fields[len(fields)-1])] {
+	if parts[lexicon.Lower(fields[len(fields)-1])] {
 		return likely
 	}
-	if alone[strings.ToLower(words)] {
+	if alone[lexicon.Lower(words)] {
 		return plain
 	}
 	return maybe
@@ -180,9 +180,9 @@ func isCapitals(s string) bool {
 func nameOf(heading string) string {
 	name := strings.TrimRight(unbracket(trim(heading)), ":.-–— \t")
 	if isCapitals(name) {
-		name = strings.ToLower(name)
+		name = lexicon.Lower(name)
 	}
-	lower := strings.ToLower(name)
+	lower := lexicon.Lower(name)
 	for _, lead := range []string{"ingredients for the ", "ingredients for ", "for the ", "for a ", "for ", "the ", "to make the ",
 		"make the ", "making the "} {
 		if len(lower) > len(lead) && strings.HasPrefix(lower, lead) && len(lower) == len(name) {

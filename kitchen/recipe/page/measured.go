@@ -88,7 +88,7 @@ func endsMeasured(words string) bool {
 		return false
 	}
 	name, amount := words[:at], words[at:]
-	fields := strings.Fields(strings.ToLower(amount))
+	fields := strings.Fields(lexicon.Lower(amount))
 	if len(fields) > 6 || isOtherNumber(fields[0], fields[1:]) {
 		return false
 	}
@@ -120,7 +120,7 @@ func firstFields(words string, n int) []string {
 	if len(words) > 200 {
 		words = words[:200]
 	}
-	fields := strings.Fields(strings.ToLower(words))
+	fields := strings.Fields(lexicon.Lower(words))
 	if len(fields) > n {
 		fields = fields[:n]
 	}

@@ -1,6 +1,10 @@
 package page
 
-import "strings"
+import (
+	"strings"
+
+	"benchproof/kitchen/recipe/lexicon"
+)
 
 // Page is a sorted text.
 type Page struct {
@@ -154,7 +158,7 @@ func (s *sorter) named(name string) int {
 }
 
 func partKey(name string) string {
-	key := strings.ToLower(strings.Join(strings.Fields(name), " "))
+	key := lexicon.Lower(strings.Join(strings.Fields(name), " "))
 	for _, lead := range []string{"make the ", "to make the ", "making the ", "for the ", "the "} {
 		key = strings.TrimPrefix(key, lead)
 	}

@@ -167,7 +167,7 @@ func (r *Row) unbullet(words string) string {
 // and "1 - 2 eggs" are not.
 func (r *Row) unnumber(words string) string {
 	rest := words
-	lower := strings.ToLower(rest)
+	lower := lexicon.Lower(rest)
 	stepped := strings.HasPrefix(lower, "step ")
 	if stepped {
 		rest = trim(rest[5:])

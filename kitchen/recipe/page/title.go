@@ -12,7 +12,7 @@ var titleLabels = []string{"title:", "recipe:", "recipe name:", "name:", "dish:"
 
 // untitle takes a label off the title: "Recipe: Barley buns".
 func untitle(words string) string {
-	lower := strings.ToLower(words)
+	lower := lexicon.Lower(words)
 	for _, label := range titleLabels {
 		if rest := trim(words[min(len(label), len(words)):]); strings.HasPrefix(lower, label) && rest != "" {
 			return rest
@@ -105,7 +105,7 @@ func (s *sorter) continuesLine(r *Row, before Row) bool {
 	if startsMeasured(r.Words) && !isOpen(before.Words) || isInstruction(r) {
 		return false
 	}
-	lower := strings.ToLower(r.Words)
+	lower := lexicon.Lower(r.Words)
 	for _, lead := range []string{"(", "or ", "plus "} {
 		if strings.HasPrefix(lower, lead) {
 			return true

@@ -25,7 +25,7 @@ func isYield(words string) bool {
 	}
 	if len(strings.Fields(words)) <= 12 { // "PREP 10 min COOK 12 min SERVES 4"
 		for _, verb := range []string{" serves ", " makes ", " serves: ", " servings: "} {
-			if i := strings.Index(strings.ToLower(words), verb); i > 0 && i < len(words) && isFacts(words[:i]) {
+			if i := strings.Index(lexicon.Lower(words), verb); i > 0 && i < len(words) && isFacts(words[:i]) {
 				return yieldClause(trim(words[i:]))
 			}
 		}
@@ -96,7 +96,7 @@ var whole = lexicon.Of(`loaf cake tart pie tray batch jar pot bowl crowd ring ro
 
 // isCredit tells lines that say where the recipe came from.
 func isCredit(words string) bool {
-	lower := strings.ToLower(words)
+	lower := lexicon.Lower(words)
 	if len(lower) > 300 {
 		return false
 	}
@@ -125,7 +125,7 @@ func isByline(words string, first bool) bool {
 
 // isAside tells a single note among other lines: "Tip: …", "Note: …", "NB …".
 func isAside(words string) bool {
-	lower := strings.ToLower(words)
+	lower := lexicon.Lower(words)
 	for _, lead := range []string{"tip:", "note:", "notes:", "nb ", "nb:", "n.b.", "note that ", "cook's note:", "cook’s note:",
 		"variation:", "tips:", "storage:", "cook's tip:", "cook’s tip:", "warning:", "make ahead:", "to store:", "baker's note:",
 		"keeps ", "will keep ", "freezes ", "best eaten ", "nutrition per ", "nutrition:", "calories", "per serving:"} {
