@@ -56,6 +56,7 @@ SET number = ?3,
     hook = ?10,
     target_minutes = ?11,
     notes = ?12,
+    stage = ?13,
     revision = revision + 1
 WHERE episode_id = ?1
   AND revision = ?2
@@ -69,18 +70,6 @@ var editedUse = edited{
 UPDATE episode
 SET version_id = ?3,
     scale = ?4,
-    revision = revision + 1
-WHERE episode_id = ?1
-  AND revision = ?2
-  AND deleted_at IS NULL`,
-}
-
-var editedStage = edited{
-	noun:     "episode",
-	revision: episodeRevision,
-	update: `
-UPDATE episode
-SET stage = ?3,
     revision = revision + 1
 WHERE episode_id = ?1
   AND revision = ?2
@@ -169,12 +158,12 @@ func (t *tx) startEpisode(ctx context.Context, start Start) (id int64, err error
 	return id, err
 }
 
-// SaveBrief keeps what the brief holds: all but the stage, the version in use
-// and the scale.
+// SaveBrief keeps what the brief holds: all but the version in use and the
+// scale. While the episode is released its version cannot be changed.
 func (s *Store) SaveBrief(ctx context.Context, e episode.Episode) error {
 	return s.write(ctx, operation{"save brief of episode", e.ID}, func(t *tx) error {
 		return t.save(ctx, editedBrief, e.ID, e.Revision,
-			e.Number, e.Title, dateText(e.ReleaseOn), e.Dish, e.InspiredBy, e.InspiredURL, e.Look, e.Hook, e.TargetMinutes, e.Notes)
+			e.Number, e.Title, dateText(e.ReleaseOn), e.Dish, e.InspiredBy, e.InspiredURL, e.Look, e.Hook, e.TargetMinutes, e.Notes, e.Stage)
 	})
 }
 
@@ -186,14 +175,6 @@ func (s *Store) UseVersion(ctx context.Context, id int64, revision int, versionI
 			return err
 		}
 		return t.save(ctx, editedUse, id, revision, idOrNull(versionID), scale.String())
-	})
-}
-
-// SetStage notes how far the episode has come. While it is released its
-// version cannot be changed.
-func (s *Store) SetStage(ctx context.Context, id int64, revision int, stage episode.Stage) error {
-	return s.write(ctx, operation{"set stage of episode", id}, func(t *tx) error {
-		return t.save(ctx, editedStage, id, revision, stage)
 	})
 }
 

@@ -14,8 +14,8 @@ type SeasonRow struct {
 	VersionNumber int    // 0 if it has no recipe yet
 
 	// Facts are what the rows of the database tell. What takes computing with
-	// the recipe is left at zero: ToBuy, TitleOver, DescriptionOver,
-	// UnsureAllergens.
+	// the recipe is left at zero: ToBuy, DescriptionOver. A title is over at 100
+	// characters, as release.TitleLimit says.
 	Facts episode.Facts
 }
 
@@ -40,7 +40,8 @@ SELECT e.episode_id, e.number, e.title, e.stage, e.release_on, e.dish, e.inspire
        COALESCE(h.shots, 0), COALESCE(h.to_shoot, 0), COALESCE(h.to_retake, 0),
        c.cut_id IS NOT NULL,
        COALESCE(octet_length(c.captions), 0) > 0,
-       a.title <> '', a.opening <> '', a.video_url <> '',
+       a.title <> '', a.opening <> '', a.video_url <> '', max(length(a.title) - 100, 0),
+       (SELECT count(DISTINCT l.food) FROM line AS l WHERE l.version_id = e.version_id AND l.is_read = 1 AND l.food_id = '' AND l.food <> ''),
        EXISTS (SELECT 1 FROM share_link AS k WHERE k.episode_id = e.episode_id AND k.revoked_at IS NULL)
 FROM episode AS e
 JOIN release AS a ON a.episode_id = e.episode_id
@@ -108,7 +109,7 @@ func scanSeasonRow(row scanner) (r SeasonRow, err error) {
 		&f.Proved, &f.Nearly, &f.NotYet, &f.OtherTrials, &f.TriedAtScale,
 		&f.Batches, &f.ShootBatches, &f.Segments, &f.WithoutNarration, &f.PlannedSeconds,
 		&f.Shots, &f.ToShoot, &f.ToRetake, &f.HasCut, &f.HasCaptions,
-		&f.HasTitle, &f.HasOpening, &f.HasVideoURL, &f.ShareLinkLive)...)
+		&f.HasTitle, &f.HasOpening, &f.HasVideoURL, &f.TitleOver, &f.UnsureAllergens, &f.ShareLinkLive)...)
 	f.Stage = r.Episode.Stage
 	f.HasDish = r.Episode.Dish != ""
 	f.HasReleaseDate = !r.Episode.ReleaseOn.IsZero()

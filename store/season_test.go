@@ -1,6 +1,7 @@
 package store_test
 
 import (
+	"strings"
 	"testing"
 
 	"benchproof/kitchen/episode"
@@ -35,7 +36,7 @@ func TestSeasonCounts(t *testing.T) {
 			e := must(st.Episode(t.Context(), c.episodeID))(t)
 			e.Dish, e.ReleaseOn, e.TargetMinutes = "eggs", day(2026, 5, 1), 12
 			ok(t, st.SaveBrief(t.Context(), e))
-			ok(t, st.SetStage(t.Context(), c.episodeID, 2, episode.InTheEdit))
+			ok(t, setStage(t, st, c.episodeID, 2, episode.InTheEdit))
 		}, func(f *episode.Facts) {
 			f.HasDish, f.HasReleaseDate, f.TargetMinutes, f.Stage = true, true, 12, episode.InTheEdit
 		}},
@@ -104,6 +105,16 @@ func TestSeasonCounts(t *testing.T) {
 		{"the release", func(t *testing.T, st *store.Store, c cooking) {
 			ok(t, st.SaveRelease(t.Context(), episode.Release{EpisodeID: c.episodeID, Title: "Eggs", Opening: "Hello.", VideoURL: "https://video.example/1", Revision: 1}))
 		}, func(f *episode.Facts) { f.HasTitle, f.HasOpening, f.HasVideoURL = true, true, true }},
+		{"a title of 103 characters", func(t *testing.T, st *store.Store, c cooking) {
+			ok(t, st.SaveRelease(t.Context(), episode.Release{EpisodeID: c.episodeID, Title: strings.Repeat("é", 103), Revision: 1}))
+		}, func(f *episode.Facts) { f.HasTitle, f.TitleOver = true, 3 }},
+		{"foods the larder does not know, one of them twice", func(t *testing.T, st *store.Store, c cooking) {
+			v := must(st.Version(t.Context(), c.versionID))(t)
+			v.Reading = recipe.Recipe{Components: []recipe.Component{{Lines: []recipe.Line{
+				{Read: true, Food: "zorb"}, {Read: true, Food: "zorb"}, {Read: true, Food: "blip"}, {Read: true, Food: "egg", FoodID: "egg"},
+			}}}}
+			ok(t, st.SaveVersion(t.Context(), v))
+		}, func(f *episode.Facts) { f.UnreadLines, f.UnsureAllergens = 0, 2 }},
 		{"a live share link beside a revoked one", func(t *testing.T, st *store.Store, c cooking) {
 			ok(t, st.RevokeShareLink(t.Context(), must(st.AddShareLink(t.Context(), c.episodeID, "a"))(t)))
 			must(st.AddShareLink(t.Context(), c.episodeID, "b"))(t)

@@ -91,7 +91,7 @@ func addEpisode(t testing.TB, st *store.Store, title string) int64 {
 func eggs(text string) store.Version {
 	unread := []recipe.Unread{{Number: 3, Text: "~~~", Reason: "There are no words here."}}
 	return store.Version{Text: text, Reading: recipe.Recipe{Title: text, Unread: unread, Components: []recipe.Component{{
-		Lines: []recipe.Line{{Number: 1, Text: "2 eggs", Read: true, HasAmount: true, Amount: measure.Of(measure.Whole(2), measure.Each), Food: "eggs"}},
+		Lines: []recipe.Line{{Number: 1, Text: "2 eggs", Read: true, HasAmount: true, Amount: measure.Of(measure.Whole(2), measure.Each), Food: "eggs", FoodID: "egg"}},
 		Steps: []recipe.Step{{Number: 2, Text: "Boil them for 6 minutes."}},
 	}}}}
 }

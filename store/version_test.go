@@ -102,15 +102,15 @@ func TestTriedVersionsAreNeverChanged(t *testing.T) {
 			ok(t, st.PurgeDeleted(t.Context(), time.Date(2100, 1, 1, 0, 0, 0, 0, time.UTC)))
 		}, false},
 		{"released", func(t *testing.T, st *store.Store, c cooking) {
-			ok(t, st.SetStage(t.Context(), c.episodeID, 1, episode.Released))
+			ok(t, setStage(t, st, c.episodeID, 1, episode.Released))
 		}, true},
 		{"its released episode deleted, which can be undone", func(t *testing.T, st *store.Store, c cooking) {
-			ok(t, st.SetStage(t.Context(), c.episodeID, 1, episode.Released))
+			ok(t, setStage(t, st, c.episodeID, 1, episode.Released))
 			ok(t, st.DeleteEpisode(t.Context(), c.episodeID))
 		}, true},
 		{"released, and taken back into the edit", func(t *testing.T, st *store.Store, c cooking) {
-			ok(t, st.SetStage(t.Context(), c.episodeID, 1, episode.Released))
-			ok(t, st.SetStage(t.Context(), c.episodeID, 2, episode.InTheEdit))
+			ok(t, setStage(t, st, c.episodeID, 1, episode.Released))
+			ok(t, setStage(t, st, c.episodeID, 2, episode.InTheEdit))
 		}, false},
 		{"another version tried", func(t *testing.T, st *store.Store, c cooking) {
 			c.versionID = must(st.AddVersion(t.Context(), store.Version{RecipeID: c.recipeID}))(t)
