@@ -6,6 +6,7 @@ import (
 	"net/http"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/release"
 	"benchproof/views"
 )
 
@@ -33,7 +34,13 @@ func (s *Server) openDesk(r *http.Request) (*desk, error) {
 	if err != nil {
 		return nil, err
 	}
-	return s.deskOf(r.Context(), id)
+	d, err := s.deskOf(r.Context(), id)
+	if err != nil {
+		return nil, err
+	}
+	out, err := s.releaseInput(r.Context(), d, "")
+	d.facts.DescriptionOver = release.Describe(out.Input).Over()
+	return d, err
 }
 
 func (s *Server) deskOf(ctx context.Context, id int64) (*desk, error) {

@@ -84,3 +84,25 @@ func TestAnEpisodeIsDeletedAndHadBack(t *testing.T) {
 	}
 	s.shows(episode+"/recipe", "Plum tart with almond pastry")
 }
+
+func TestTheBriefKeepsTheStage(t *testing.T) {
+	s := newSite(t)
+	episode := s.start("Plum tart", typedRecipe(t, "plum-tart"))
+	form := s.get(episode + "/brief").body
+	got := s.post(episode+"/brief", "revision", value(t, form, "revision"), "title", "Plum tart", "number", "31", "stage", "released",
+		"release", "2027-03-14", "target", "9", "notes", "- **cold** butter")
+	if got.status != http.StatusSeeOther {
+		t.Fatalf("save = %d\n%s", got.status, words(got.body))
+	}
+	s.shows(episode+"/brief", "The brief is saved", "cold butter")
+	s.shows("/", "Ep 31", "14 Mar", "released")
+	if got := s.post(episode+"/brief", "title", "", "stage", "baked", "release", "soon", "target", "many", "link", "nowhere"); got.status != http.StatusUnprocessableEntity {
+		t.Errorf("a form full of mistakes = %d, want 422", got.status)
+	} else {
+		for _, say := range []string{"Give the episode a working title", "Choose one of", "not a date", "not a whole number", "not a web address"} {
+			if !strings.Contains(words(got.body), say) {
+				t.Errorf("the page does not say %q", say)
+			}
+		}
+	}
+}

@@ -172,25 +172,21 @@ func (s *Server) sharePage(r *http.Request, d *desk) (views.SharePage, error) {
 	body.Name, body.Credits = cardTitle(d), nil
 	body.Measures = measureChoices(path, want, style)
 	facts := s.publishedFacts(d)
-	saved, err := s.store.Release(r.Context(), d.episode.ID)
-	if err != nil {
-		return views.SharePage{}, err
-	}
-	corrections, err := s.store.Corrections(r.Context(), d.episode.ID)
-	if err != nil {
-		return views.SharePage{}, err
-	}
 	canonical := s.config.PublicURL + path
-	structured, err := s.structured(r.Context(), d, canonical)
+	out, err := s.releaseInput(r.Context(), d, canonical)
+	if err != nil {
+		return views.SharePage{}, err
+	}
+	structured, err := release.JSONLD(out.Input)
 	if err != nil {
 		return views.SharePage{}, err
 	}
 	page := views.SharePage{
-		Show: d.show.Name, Recipe: body, Scales: scaleChoices(path, d.episode.Scale, want, style), Opening: saved.Opening,
-		Allergens: facts.allergenViews(), Cautions: facts.cautionViews(), Credits: facts.credits, VideoURL: saved.VideoURL,
+		Show: d.show.Name, Recipe: body, Scales: scaleChoices(path, d.episode.Scale, want, style), Opening: out.Release.Opening,
+		Allergens: facts.allergenViews(), Cautions: facts.cautionViews(), Credits: out.Credits(), VideoURL: out.Release.VideoURL,
 		Canonical: canonical, Structured: string(structured), CardPath: path + "/card",
 	}
-	for _, c := range corrections {
+	for _, c := range out.Corrections {
 		row := airRow(s.corrections(), c)
 		row.EditPath, row.DeleteAction = "", ""
 		page.Corrections = append(page.Corrections, row)
@@ -230,13 +226,4 @@ func (s *Server) sendSharedPDF(w http.ResponseWriter, r *http.Request) error {
 	}
 	w.Header().Set("Cache-Control", fmt.Sprintf("public, max-age=%d", shareFresh))
 	return s.sendPDF(w, r, d)
-}
-
-// structured is the recipe as schema.org data, at the episode's own scale.
-func (s *Server) structured(ctx context.Context, d *desk, canonical string) ([]byte, error) {
-	input, err := s.releaseInput(ctx, d, canonical)
-	if err != nil {
-		return nil, err
-	}
-	return release.JSONLD(input.Input)
 }
