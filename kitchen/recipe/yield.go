@@ -4,8 +4,8 @@ import (
 	"strings"
 
 	"benchproof/kitchen/measure"
-	"benchproof/kitchen/recipe/method"
 	"benchproof/kitchen/recipe/lexicon"
+	"benchproof/kitchen/recipe/method"
 )
 
 // readYield reads what a recipe makes: "Serves 4–6", "Makes about 16 knots",

@@ -125,10 +125,8 @@ func (l *line) takeOther() bool {
 	switch lexicon.Lower(word) {
 	case "or":
 		return l.takeEqual(after, true)
-	case "plus":
+	case "plus", "and":
 		return l.takePlus(after)
-	case "and":
-		return l.takePlus(after) || l.takeFraction(after)
 	case "minus", "less":
 		if r, _, ok := measure.ReadAmount(after); ok && r.HasAmount() {
 			l.bad = "An amount is taken away here. Write the amount that is left."
@@ -171,21 +169,6 @@ func (l *line) takePlus(text string) bool {
 		l.System = r.System
 	}
 	l.rest = rest
-	return true
-}
-
-// takeFraction takes "and a half" behind a whole number with its unit: "a cup and
-// a half of sugar".
-func (l *line) takeFraction(text string) bool {
-	if !l.HasAmount || !l.Amount.IsSingle() || !l.Amount.From.IsWhole() || !strings.HasPrefix(lexicon.Lower(text), "a ") {
-		return false
-	}
-	n, rest, ok := measure.ReadNumber(text)
-	if !ok || n.Cmp(measure.Whole(1)) >= 0 {
-		return false
-	}
-	l.Amount.Range = measure.One(l.Amount.From.Add(n))
-	l.rest = cutOf(rest)
 	return true
 }
 

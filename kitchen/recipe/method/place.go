@@ -77,7 +77,7 @@ func (t tokens) verbAt(i int) (found, bool) {
 		return f, !v.noun || determiners[next] || next == "" || leads[prev] || t.sentenceStart(i) || goesOn[next] || isFigure(next)
 	case prev == "and" || prev == "&" || prev == "or":
 		return f, !v.noun || determiners[next] || next == "" || goesOn[next] || isFigure(next)
-	case v.station != bench && t.letBefore(i):
+	case v.station != bench && (compounds[prev] || t.letBefore(i)):
 		return f, true
 	}
 	return f, false
@@ -108,8 +108,10 @@ func (t tokens) letBefore(i int) bool {
 var goesOn = lexicon.Of(`for in at overnight completely uncovered covered again gently briefly slightly until by over well on with`)
 
 // leads are words before a verb that say it is one.
-var leads = lexicon.Of(`then to now next again let please just also not you don't finally meanwhile meantime first
-	bulk blind deep shallow slow pan dry-fry`)
+var leads = lexicon.Of(`then to now next again let please just also not you don't finally meanwhile meantime first`)
+
+// compounds are first parts of verbs in two words: "bulk ferment", "deep fry".
+var compounds = lexicon.Of(`bulk blind deep shallow slow pan dry second final cold`)
 
 // place finds the verb that matters and tells where it happens and whether it
 // needs hands. at is the byte to look back from, −1 for the first verb.

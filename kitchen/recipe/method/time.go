@@ -117,6 +117,9 @@ func isOtherTime(before, after string, r measure.Range) bool {
 	if strings.HasPrefix(after, "before") && waitsNear(strings.Fields(sentence)) {
 		return false // "let rest 10 minutes before cutting"
 	}
+	if isPerSide(after) {
+		return false
+	}
 	for _, lead := range []string{"before", "ahead", "in advance", "earlier", "old", "beforehand", "later", "per ", "a day"} {
 		if strings.HasPrefix(after, lead) {
 			return true
