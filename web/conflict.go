@@ -24,7 +24,19 @@ func (s *Server) drawConflict(w http.ResponseWriter, r *http.Request, c conflict
 	view := views.ConflictPage{Page: page, What: c.what, Action: c.action, Revision: c.revision, Back: c.back}
 	for _, field := range filled(c.fields, c.mine, nil) {
 		saved := c.saved(field.Name)
-		view.Fields = append(view.Fields, views.ConflictField{Field: field, Saved: saved, Differs: normal(saved) != normal(field.Value)})
+		view.Fields = append(view.Fields, views.ConflictField{
+			Field: field, Saved: asShown(field, saved), Differs: normal(saved) != normal(field.Value),
+		})
 	}
 	return s.draw(w, r, http.StatusConflict, views.Conflict(view))
+}
+
+// asShown words a saved value as its field shows it.
+func asShown(field views.Field, value string) string {
+	for _, option := range field.Options {
+		if option.Value == value {
+			return option.Label
+		}
+	}
+	return value
 }

@@ -160,3 +160,18 @@ func TestAnEmptyRecipeIsRefused(t *testing.T) {
 	}
 	s.shows("/recipes", "Scones")
 }
+
+func TestTwoPeopleChooseARecipeForOneEpisode(t *testing.T) {
+	s := newSite(t)
+	episode := s.start("Scones", scones)
+	s.post("/recipes", "text", "Flan\n\n4 eggs\n500 ml milk\n")
+	revision := value(t, s.get(episode+"/recipe").body, "revision")
+	if got := s.post(episode+"/version", "revision", revision, "use", "2"); got.to != episode+"/recipe" {
+		t.Fatalf("choosing = %d to %q", got.status, got.to)
+	}
+	late := s.post(episode+"/version", "revision", revision, "use", "1")
+	if late.status != http.StatusConflict || !strings.Contains(words(late.body), "Flan, version 1") {
+		t.Errorf("choosing from a stale page = %d, want 409 and what is in use now", late.status)
+	}
+	s.shows(episode+"/recipe", "Flan")
+}

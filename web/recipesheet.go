@@ -5,7 +5,6 @@ import (
 	"net/http"
 
 	"benchproof/kitchen/episode"
-	"benchproof/kitchen/fault"
 	"benchproof/kitchen/recipe"
 	"benchproof/store"
 	"benchproof/views"
@@ -159,15 +158,18 @@ func (s *Server) useVersion(w http.ResponseWriter, r *http.Request) error {
 	if revision == 0 { // a version's own button carries none: it says all it changes
 		revision = d.episode.Revision
 	}
+	attach, formErr := s.attachForm(r, d, nil)
+	if formErr != nil {
+		return formErr
+	}
 	err = s.store.UseVersion(r.Context(), d.episode.ID, revision, version.ID, d.episode.Scale)
-	if fault.KindOf(err) == fault.Conflict && err != nil {
-		err = s.store.UseVersion(r.Context(), d.episode.ID, d.episode.Revision, version.ID, d.episode.Scale)
-	}
-	if err != nil {
-		return err
-	}
-	s.flash(r, fmt.Sprintf("The episode now uses “%s”, version %d.", version.Name, version.Number), "")
-	return seeOther(w, r, d.path(views.SheetRecipe))
+	return s.settle(w, r, err, outcome{
+		to: d.path(views.SheetRecipe), say: fmt.Sprintf("The episode now uses “%s”, version %d.", version.Name, version.Number),
+		late: conflict{
+			what: "what “" + d.episode.Title + "” uses", action: attach.Action, back: d.path(views.SheetRecipe), revision: d.episode.Revision,
+			fields: attach.Fields, mine: form.values.Get, saved: values{"use": fmt.Sprint(d.episode.VersionID)}.get,
+		},
+	})
 }
 
 // writer writes lines in the measures wanted.

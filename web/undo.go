@@ -13,7 +13,7 @@ import (
 )
 
 // keepDeleted is how long a deleted thing can be had back.
-const keepDeletedDays = 30
+const KeepDeletedDays = 30
 
 func undoPath(kind string, id int64) string { return fmt.Sprintf("/deleted/%s/%d/restore", kind, id) }
 
@@ -26,7 +26,7 @@ func (s *Server) showDeleted(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	view := views.DeletedPage{Page: page, Keep: fmt.Sprintf("Deleted things are kept for %d days.", keepDeletedDays)}
+	view := views.DeletedPage{Page: page, Keep: fmt.Sprintf("Deleted things are kept for %d days.", KeepDeletedDays)}
 	for _, d := range deleted {
 		view.Rows = append(view.Rows, views.DeletedRow{
 			When: s.day(d.At), What: string(d.Kind), Name: d.Label, RestoreAction: undoPath(string(d.Kind), d.ID),

@@ -34,15 +34,16 @@ type streams struct {
 
 // program is the whole command line.
 type program struct {
-	Demo     demoCommand     `cmd:"" help:"Serve a sample show on this machine; nothing to set up."`
-	Serve    serveCommand    `cmd:"" help:"Serve your own show from a data folder."`
-	User     userCommand     `cmd:"" help:"List people, add one, or replace a password."`
-	Backup   backupCommand   `cmd:"" help:"Copy the data to a file, also while the program runs."`
-	Restore  restoreCommand  `cmd:"" help:"Put a backup into an empty data folder."`
-	Read     readCommand     `cmd:"" help:"Show what is understood of a recipe."`
-	Scale    scaleCommand    `cmd:"" help:"Scale a recipe by a factor, to a number of pieces, to a tin, or to what is in hand."`
-	Convert  convertCommand  `cmd:"" help:"Convert one ingredient line to another measure."`
-	Describe describeCommand `cmd:"" help:"Print an episode's description block."`
+	Demo      demoCommand      `cmd:"" help:"Serve a sample show on this machine; nothing to set up."`
+	Serve     serveCommand     `cmd:"" help:"Serve your own show from a data folder."`
+	User      userCommand      `cmd:"" help:"List people, add one, or replace a password."`
+	Backup    backupCommand    `cmd:"" help:"Copy the data to a file, also while the program runs."`
+	Restore   restoreCommand   `cmd:"" help:"Put a backup into an empty data folder."`
+	Read      readCommand      `cmd:"" help:"Show what is understood of a recipe."`
+	Scale     scaleCommand     `cmd:"" help:"Scale a recipe by a factor, to a number of pieces, to a tin, or to what is in hand."`
+	Nutrition nutritionCommand `cmd:"" help:"Reckon a recipe's energy, nutrients and allergens."`
+	Convert   convertCommand   `cmd:"" help:"Convert one ingredient line to another measure."`
+	Describe  describeCommand  `cmd:"" help:"Print an episode's description block."`
 }
 
 func main() {

@@ -11,6 +11,7 @@ import (
 	"net/http"
 	"os"
 	"path/filepath"
+	"sync"
 	"time"
 
 	"github.com/klauspost/compress/gzhttp"
@@ -86,6 +87,10 @@ func serve(ctx context.Context, listener net.Listener, st *store.Store, config w
 		MaxHeaderBytes:    64 << 10,
 		ErrorLog:          slog.NewLogLogger(slog.Default().Handler(), slog.LevelDebug),
 	}
+	ctx, stop := context.WithCancel(ctx)
+	var house sync.WaitGroup
+	house.Go(func() { keepHouse(ctx, st) })
+	defer func() { stop(); house.Wait() }() // the store is closed after us
 	failed := make(chan error, 1)
 	go func() { failed <- server.Serve(listener) }()
 	select {

@@ -75,7 +75,10 @@ func (c *userPasswordCommand) Run(ctx context.Context, std streams) error {
 	if err != nil {
 		return err
 	}
-	return st.SetPassword(ctx, c.Name, hash)
+	if err := st.SetPassword(ctx, c.Name, hash); err != nil {
+		return err
+	}
+	return st.Sessions().DeleteAll(ctx) // whoever knew the old one is signed out
 }
 
 // askPassword reads one line and gives its argon2id hash.
