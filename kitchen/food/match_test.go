@@ -33,6 +33,13 @@ func found(m food.Match) string {
 	return m.Food.ID
 }
 
+// agree tells whether what was found is what a table wants, where " +" at the
+// end stands for more choices.
+func agree(got, want string) bool {
+	first, more := strings.CutSuffix(want, " +")
+	return got == want || more && strings.HasPrefix(got, first+" ")
+}
+
 func TestMatchFindsWhatCooksMean(t *testing.T) {
 	l := larder(t)
 	rows := readRows(t, "testdata/names.txt", 3)
@@ -43,15 +50,22 @@ func TestMatchFindsWhatCooksMean(t *testing.T) {
 		written, want, form := row[0], row[1], row[2]
 		t.Run(written, func(t *testing.T) {
 			m := l.Match(written)
-			got := found(m)
-			if first, more := strings.CutSuffix(want, " +"); more && strings.HasPrefix(got, first+" ") {
-				got = want
-			}
-			if got != want {
+			if got := found(m); !agree(got, want) {
 				t.Errorf("Match(%q) = %s (%s, left %q), want %s", written, got, m.How, m.Left, want)
 			}
 			if m.Food != nil && m.Form != form {
 				t.Errorf("Match(%q).Form = %q, want %q", written, m.Form, form)
+			}
+		})
+	}
+}
+
+func TestMatchKnowsThePantriesOfFiveKitchens(t *testing.T) {
+	l := larder(t)
+	for _, row := range readRows(t, "testdata/pantry.txt", 2) {
+		t.Run(row[0], func(t *testing.T) {
+			if m := l.Match(row[0]); !agree(found(m), row[1]) {
+				t.Errorf("Match(%q) = %s (%s, left %q), want %s", row[0], found(m), m.How, m.Left, row[1])
 			}
 		})
 	}

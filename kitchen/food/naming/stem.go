@@ -110,12 +110,12 @@ func stem(word string) string {
 func singular(w string) string {
 	n := len(w)
 	switch {
+	case n > 2 && strings.HasSuffix(w, "ie"):
+		return w[:n-2] + "y"
 	case n < 4:
 		return w
 	case strings.HasSuffix(w, "ies"):
 		return w[:n-3] + "y"
-	case strings.HasSuffix(w, "ie"):
-		return w[:n-2] + "y"
 	case strings.HasSuffix(w, "oes"):
 		return w[:n-2]
 	case strings.HasSuffix(w, "oe") && n > 4:
