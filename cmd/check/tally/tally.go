@@ -5,6 +5,8 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"maps"
+	"slices"
 	"strings"
 )
 
@@ -33,7 +35,8 @@ type event struct {
 	Output  string
 }
 
-// Read reads to the end of r and writes to w as packages finish. A line that is
+// Read reads to the end of r and writes to w as packages finish, what belongs to
+// one package together. A line that is
 // no event (a note of the go command) is written as it is.
 func Read(r io.Reader, w io.Writer) (Tally, error) {
 	c := counter{w: w, packages: map[string]*pack{}}
@@ -44,6 +47,7 @@ func Read(r io.Reader, w io.Writer) (Tally, error) {
 			c.line(line)
 		}
 		if err == io.EOF {
+			c.cutShort()
 			return c.tally, c.err
 		}
 		if err != nil {
@@ -57,6 +61,7 @@ type pack struct {
 	output   map[string]*strings.Builder // by test; "" is the package's own
 	parents  map[string]bool             // tests that have subtests
 	unended  []string                    // tests that began and have not ended
+	failed   strings.Builder // what failing tests printed
 	failures int
 	broken   map[string]bool // tests below which one failed
 }
@@ -132,7 +137,7 @@ func (c *counter) testEnd(e event, p *pack) {
 	said := p.take(e.Test)
 	switch {
 	case e.Action == "fail":
-		c.print(said)
+		p.failed.WriteString(said)
 		p.failures++
 		if !p.broken[e.Test] {
 			c.tally.Failed++
@@ -170,6 +175,7 @@ func reason(said string) string {
 func (c *counter) packageEnd(e event, p *pack) {
 	switch e.Action {
 	case "fail":
+		c.print(p.failed.String())
 		for _, name := range p.unended {
 			c.print(p.take(name))
 		}
@@ -184,6 +190,14 @@ func (c *counter) packageEnd(e event, p *pack) {
 		return
 	}
 	delete(c.packages, e.Package)
+}
+
+// cutShort shows what is known of packages that were still under way when the
+// events ended: the go command was stopped.
+func (c *counter) cutShort() {
+	for _, name := range slices.Sorted(maps.Keys(c.packages)) {
+		c.print(c.packages[name].failed.String() + name + " did not end\n")
+	}
 }
 
 func (c *counter) print(s string) {

@@ -70,6 +70,21 @@ func TestRead(t *testing.T) {
 			"0 passed, 1 failed", "panic: test timed out\n",
 		},
 		{
+			"two packages whose events are mixed",
+			`{"Action":"run","Package":"p","Test":"A"}` + "\n" + `{"Action":"output","Package":"p","Test":"A","Output":"wrong\n"}` + "\n" +
+				`{"Action":"fail","Package":"p","Test":"A"}` + "\n" +
+				`{"Action":"run","Package":"q","Test":"B"}` + "\n" + `{"Action":"pass","Package":"q","Test":"B"}` + "\n" +
+				`{"Action":"output","Package":"q","Output":"ok q\n"}` + "\n" + `{"Action":"pass","Package":"q"}` + "\n" +
+				`{"Action":"output","Package":"p","Output":"FAIL p\n"}` + "\n" + `{"Action":"fail","Package":"p"}`,
+			"1 passed, 1 failed", "ok q\nwrong\nFAIL p\n",
+		},
+		{
+			"stopped on the way",
+			`{"Action":"run","Package":"p","Test":"A"}` + "\n" + `{"Action":"output","Package":"p","Test":"A","Output":"wrong\n"}` + "\n" +
+				`{"Action":"fail","Package":"p","Test":"A"}`,
+			"0 passed, 1 failed", "wrong\np did not end\n",
+		},
+		{
 			"a parent that fails by itself",
 			`{"Action":"run","Package":"p","Test":"A"}` + "\n" + `{"Action":"run","Package":"p","Test":"A/x"}` + "\n" +
 				`{"Action":"pass","Package":"p","Test":"A/x"}` + "\n" + `{"Action":"fail","Package":"p","Test":"A"}` + "\n" +
