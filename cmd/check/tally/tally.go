@@ -61,7 +61,7 @@ type pack struct {
 	output   map[string]*strings.Builder // by test; "" is the package's own
 	parents  map[string]bool             // tests that have subtests
 	unended  []string                    // tests that began and have not ended
-	failed   strings.Builder // what failing tests printed
+	failed   strings.Builder             // what failing tests printed
 	failures int
 	broken   map[string]bool // tests below which one failed
 }
