@@ -20,9 +20,11 @@ var update = flag.Bool("update", false, "rewrite the golden files")
 // project, and compares what was understood with the golden file beside each.
 func TestRecipesGolden(t *testing.T) {
 	files, err := filepath.Glob("testdata/recipes/*.txt")
-	if err != nil || len(files) < 12 {
-		t.Fatalf("found %d recipes (%v), want at least 12", len(files), err)
+	more, also := filepath.Glob("testdata/corpus/recipes/[01]*.txt")
+	if err != nil || also != nil || len(files) < 12 || len(more) < 12 {
+		t.Fatalf("found %d and %d recipes (%v, %v), want at least 12 each", len(files), len(more), err, also)
 	}
+	files = append(files, more...)
 	r := recipe.Reader{Larder: larder(t)}
 	for _, file := range files {
 		t.Run(strings.TrimSuffix(filepath.Base(file), ".txt"), func(t *testing.T) {

@@ -1,11 +1,13 @@
 package recipe
 
 import (
+	"slices"
 	"strings"
 
 	"benchproof/kitchen/food"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe/ingredient"
+	"benchproof/kitchen/recipe/method"
 	"benchproof/kitchen/recipe/page"
 )
 
@@ -108,6 +110,11 @@ func (r Reader) finish(got *Recipe) {
 	connect(got)
 	if got.Yield.Text == "" {
 		got.Yield = yieldAtEnd(got)
+	}
+	for _, s := range method.Sentences(got.Yield.Text) { // "Serves 8. Adapted from a neighbour's card."
+		if page.IsCredit(s) && !slices.Contains(got.Credits, s) {
+			got.Credits = append(got.Credits, s)
+		}
 	}
 }
 

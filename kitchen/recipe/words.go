@@ -27,8 +27,18 @@ func words(l Line, before measure.Amount, packed bool) string {
 			b.WriteString(", " + text)
 		}
 	}
+	notes := strings.Split(l.Note, "; ")
+	for _, n := range notes {
+		if strings.HasPrefix(n, "or ") {
+			b.WriteString(" " + n) // "butter or lard, melted"
+		}
+	}
 	add(l.Preparation)
-	add(l.Note)
+	for _, n := range notes {
+		if !strings.HasPrefix(n, "or ") {
+			add(n)
+		}
+	}
 	if l.ToTaste && !saysTaste(l.Note) {
 		add("to taste")
 	}

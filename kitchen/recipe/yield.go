@@ -18,6 +18,9 @@ func readYield(text string) Yield {
 		if verb == "" {
 			continue
 		}
+		if first := method.Sentences(rest); len(first) > 0 {
+			rest = strings.TrimRight(first[0], ".") // "8. Adapted from a card" would be a list's number
+		}
 		r, of, ok := measure.ReadAmount(rest)
 		if !ok || !r.HasAmount() {
 			continue

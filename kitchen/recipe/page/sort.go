@@ -20,7 +20,7 @@ func (s *sorter) place(i int) {
 	case s.isTitle(i):
 		r.Role, s.titled, s.at = Title, true, inIntro
 		r.Words = untitle(r.Words)
-	case isCredit(r.Words) || s.at <= inIntro && isByline(r.Words, i > 0 && s.rows[i-1].Role == Title):
+	case IsCredit(r.Words) || s.at <= inIntro && isByline(r.Words, i > 0 && s.rows[i-1].Role == Title):
 		r.Role = Credit
 	case s.opens(i):
 	case s.isYield(i):

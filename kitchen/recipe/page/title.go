@@ -39,7 +39,7 @@ func (s *sorter) isTitle(i int) bool {
 			return false
 		}
 	}
-	if _, _, _, ok := sectionOf(r.Words); ok || isYield(r.Words) || isCredit(r.Words) || strings.HasSuffix(r.Words, ":") {
+	if _, _, _, ok := sectionOf(r.Words); ok || isYield(r.Words) || IsCredit(r.Words) || strings.HasSuffix(r.Words, ":") {
 		return false
 	}
 	switch {
@@ -123,7 +123,7 @@ func (s *sorter) continuesLine(r *Row, before Row) bool {
 }
 
 func (s *sorter) continuesStep(r *Row, before Row) bool {
-	if shapeOf(*r, s.shouting) == certain || isAside(r.Words) || isCredit(r.Words) {
+	if shapeOf(*r, s.shouting) == certain || isAside(r.Words) || IsCredit(r.Words) {
 		return false
 	}
 	if _, ok := bareNumber(r.Words); ok {

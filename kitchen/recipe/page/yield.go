@@ -94,8 +94,8 @@ func hasCount(fields []string) bool {
 var whole = lexicon.Of(`loaf cake tart pie tray batch jar pot bowl crowd ring round pan dish big large small deep traybake dozen family whole
 	pavlova quiche pizza pudding litre 20 23 25`)
 
-// isCredit tells lines that say where the recipe came from.
-func isCredit(words string) bool {
+// IsCredit tells words that say where the recipe came from.
+func IsCredit(words string) bool {
 	lower := lexicon.Lower(words)
 	if len(lower) > 300 {
 		return false
