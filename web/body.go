@@ -9,12 +9,6 @@ import (
 	"benchproof/views"
 )
 
-// serving is how a recipe is to be drawn: how much of it, in which measures.
-type serving struct {
-	by    measure.Number
-	style recipe.Style
-}
-
 // newBody words a recipe's reading for its sheet, its page, the viewers' page
 // and the card. w says in which measures.
 func newBody(r recipe.Recipe, by measure.Number, w recipe.Writer) views.RecipeBody {

@@ -1,10 +1,12 @@
 package web
 
 import (
+	"net"
 	"net/http"
 	"time"
 
 	"github.com/go-chi/chi/v5"
+	"github.com/go-chi/chi/v5/middleware"
 	"github.com/go-chi/httprate"
 
 	"benchproof/kitchen/fault"
@@ -48,10 +50,23 @@ func (s *Server) doorRoutes(r chi.Router) {
 	r.Get("/sign-in", s.do(s.showSignIn))
 	r.Post("/sign-out", s.do(s.signOut))
 	r.Group(func(r chi.Router) {
-		r.Use(httprate.Limit(10, time.Minute, httprate.WithKeyFuncs(httprate.KeyByIP), httprate.WithLimitHandler(s.do(tooMany))))
+		r.Use(clientAddress, httprate.LimitBy(10, time.Minute, clientKey, httprate.WithLimitHandler(s.do(tooMany))))
 		r.Post("/setup", s.do(s.setUp))
 		r.Post("/sign-in", s.do(s.signIn))
 	})
+}
+
+// clientAddress finds who is at the door: the peer, or whom a proxy on this
+// machine names.
+var clientAddress = middleware.ClientIPFromXFF("127.0.0.0/8", "::1/128")
+
+// clientKey is the address that tries are counted by.
+func clientKey(r *http.Request) (string, error) {
+	if ip := middleware.GetClientIP(r.Context()); ip != "" {
+		return httprate.CanonicalizeIP(ip), nil
+	}
+	host, _, err := net.SplitHostPort(r.RemoteAddr)
+	return host, err
 }
 
 func tooMany(http.ResponseWriter, *http.Request) error {

@@ -29,17 +29,6 @@ func paragraphs(text string) []string {
 	return list
 }
 
-// lines parts a text at its line ends, leaving blank ones out.
-func lines(text string) []string {
-	var list []string
-	for _, l := range strings.Split(text, "\n") {
-		if l = strings.TrimSpace(l); l != "" {
-			list = append(list, l)
-		}
-	}
-	return list
-}
-
 // day writes a date as the gutter shows it, "14 Mar", with the year where it
 // is not this one.
 func (s *Server) day(t time.Time) string {

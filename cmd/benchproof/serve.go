@@ -5,7 +5,6 @@ import (
 	"crypto/rand"
 	"errors"
 	"fmt"
-	"io"
 	"log/slog"
 	"net"
 	"net/http"
@@ -104,9 +103,4 @@ func serve(ctx context.Context, listener net.Listener, st *store.Store, config w
 		return err
 	}
 	return nil
-}
-
-// logTo sends the program's log to out as plain lines.
-func logTo(out io.Writer, level slog.Level) {
-	slog.SetDefault(slog.New(slog.NewTextHandler(out, &slog.HandlerOptions{Level: level})))
 }
