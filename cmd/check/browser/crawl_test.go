@@ -7,6 +7,7 @@ import (
 	"net/url"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -17,9 +18,10 @@ import (
 // harbour is a site with everything a crawl can stumble over: a door that sets
 // the cookie every page asks for, loops, a dead link, a way out, a redirect,
 // a file, and links to elsewhere.
-func harbour(t *testing.T) (base string, asked *[]string) {
+func harbour(t *testing.T) (base string, asked func() []string) {
 	t.Helper()
-	asked = new([]string)
+	var mu sync.Mutex // a browser asks for several things at once
+	var requests []string
 	links := map[string]string{
 		"/":         `<a href="/quay">q</a> <a href="./quay#top">q</a> <a href="https://elsewhere.example/">e</a> <a href="mailto:a@b.example">m</a>`,
 		"/quay":     `<a href="/">home</a><a href="/gone">dead</a><a href="/sign-out">out</a><a href="/old">old</a><a href="/card.pdf">card</a>`,
@@ -29,7 +31,9 @@ func harbour(t *testing.T) (base string, asked *[]string) {
 		"/delete":   `<p>Gone</p>`,
 	}
 	server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		*asked = append(*asked, r.Method+" "+r.URL.RequestURI())
+		mu.Lock()
+		requests = append(requests, r.Method+" "+r.URL.RequestURI())
+		mu.Unlock()
 		_, err := r.Cookie("key")
 		switch {
 		case r.URL.Path == "/door":
@@ -50,7 +54,11 @@ func harbour(t *testing.T) (base string, asked *[]string) {
 		}
 	}))
 	t.Cleanup(server.Close)
-	return server.URL, asked
+	return server.URL, func() []string {
+		mu.Lock()
+		defer mu.Unlock()
+		return slices.Clone(requests)
+	}
 }
 
 func TestCrawl(t *testing.T) {
@@ -71,7 +79,7 @@ func TestCrawl(t *testing.T) {
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("Crawl() pages (-want +got):\n%s", diff)
 	}
-	for _, request := range *asked {
+	for _, request := range asked() {
 		if !strings.HasPrefix(request, "GET ") || strings.Contains(request, "sign-out") || strings.Contains(request, "delete") {
 			t.Errorf("the crawl asked %s", request)
 		}
