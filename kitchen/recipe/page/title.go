@@ -91,7 +91,7 @@ func (s *sorter) continues(i int) bool {
 	var joined bool
 	switch before.Role {
 	case Ingredient:
-		joined = s.continuesLine(r, before)
+		joined = s.continuesLine(r, before, i > 1 && s.rows[i-2].Role == Ingredient && strings.HasSuffix(s.rows[i-2].Words, ","))
 	case Step:
 		joined = s.continuesStep(r, before)
 	}
@@ -101,7 +101,9 @@ func (s *sorter) continues(i int) bool {
 	return joined
 }
 
-func (s *sorter) continuesLine(r *Row, before Row) bool {
+// continuesLine tells whether an ingredient goes on. listed tells that the lines
+// of this list end in commas anyway, so that a comma says nothing.
+func (s *sorter) continuesLine(r *Row, before Row, listed bool) bool {
 	if startsMeasured(r.Words) && !isOpen(before.Words) || isInstruction(r) {
 		return false
 	}
@@ -115,7 +117,7 @@ func (s *sorter) continuesLine(r *Row, before Row) bool {
 		return len(r.Words) < 120
 	}
 	for _, end := range []string{",", " or", " and", " plus", "&"} {
-		if strings.HasSuffix(before.Words, end) {
+		if strings.HasSuffix(before.Words, end) && !(listed && end == ",") {
 			return unicode.IsLower(lexicon.First(r.Words))
 		}
 	}
