@@ -56,3 +56,19 @@ func account(r recipe.Recipe) string {
 	}
 	return fmt.Sprintf("%s | %s | %s | %d | %d | %d", r.Title, yield, strings.Join(parts, "; "), len(r.Notes), len(r.Credits), len(r.Equipment))
 }
+
+// readCookFiles gives the text of every recipe in testdata.
+func readCookFiles(t testing.TB) []string {
+	t.Helper()
+	files, _ := filepath.Glob("testdata/recipes/*.txt")
+	more, _ := filepath.Glob("testdata/corpus/recipes/[01]*.txt")
+	var texts []string
+	for _, file := range append(files, more...) {
+		raw, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		texts = append(texts, string(raw))
+	}
+	return texts
+}
