@@ -72,6 +72,18 @@ func TestAnUnchangedViewersPageIsNotSentAgain(t *testing.T) {
 	}
 }
 
+func TestHeadIsAnsweredAsGetWithoutABody(t *testing.T) {
+	s := newSite(t)
+	path := s.share(s.start("Scones", scones))
+	r, err := http.NewRequest(http.MethodHead, s.url+path, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := s.do(r); got.status != http.StatusOK || got.body != "" || got.header.Get("ETag") == "" {
+		t.Errorf("HEAD %s = %d, %d bytes, ETag %q", path, got.status, len(got.body), got.header.Get("ETag"))
+	}
+}
+
 func TestAWithdrawnLinkIsGone(t *testing.T) {
 	s := newSite(t)
 	episode := s.start("Scones", scones)

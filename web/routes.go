@@ -15,6 +15,7 @@ import (
 // routes is the table of contents: who may come, and what answers.
 func (s *Server) routes() http.Handler {
 	r := chi.NewRouter()
+	r.Use(middleware.GetHead) // caches and uptime checks ask with HEAD
 	r.NotFound(s.do(noSuchPage))
 	r.MethodNotAllowed(s.do(noSuchPage))
 	r.Get("/assets/{hash}/*", s.do(s.sendAsset))

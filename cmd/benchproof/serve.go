@@ -41,7 +41,7 @@ func (c *serveCommand) Run(ctx context.Context, std streams) error {
 	}
 	config := web.Config{PublicURL: c.PublicURL}
 	if config.PublicURL == "" {
-		config.PublicURL = "http://" + listener.Addr().String()
+		config.PublicURL = nearURL(listener.Addr())
 	}
 	users, err := st.CountUsers(ctx)
 	if err != nil {
@@ -53,6 +53,16 @@ func (c *serveCommand) Run(ctx context.Context, std streams) error {
 		fmt.Fprintf(std.out, "Nobody has signed up yet. Open the address and give this one-time code: %s\n", config.SetupCode)
 	}
 	return serve(ctx, listener, st, config)
+}
+
+// nearURL is the address by which this machine reaches a listener: one that
+// listens everywhere is at localhost.
+func nearURL(addr net.Addr) string {
+	host, port, err := net.SplitHostPort(addr.String())
+	if ip := net.ParseIP(host); err != nil || ip == nil || ip.IsUnspecified() {
+		host = "localhost"
+	}
+	return "http://" + net.JoinHostPort(host, port)
 }
 
 // openData opens the store in folder, which is made if missing.
