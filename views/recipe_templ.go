@@ -923,7 +923,7 @@ func RecipeLines(r RecipeBody) templ.Component {
 				}
 			}
 		}
-		templ_7745c5c3_Err = said("When scaled", r.ScaleNotes).Render(ctx, templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = said("At this scale", r.ScaleNotes).Render(ctx, templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -56,7 +56,7 @@ func TestRecipeHeadings(t *testing.T) {
 		{"a component of steps alone", views.RecipeBody{Components: []views.ComponentBlock{{Name: "Dough", Lines: line}, {Name: "To finish", Steps: step}}}, []string{"Dough", "Method", "To finish"}},
 		{"all that can follow", views.RecipeBody{
 			ScaleNotes: []string{"a"}, Notes: []string{"b"}, Credits: []string{"c"}, Unread: []views.UnreadRow{{Text: "d"}},
-		}, []string{"When scaled", "Notes", "With thanks", "Not read"}},
+		}, []string{"At this scale", "Notes", "With thanks", "Not read"}},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

@@ -9,10 +9,10 @@ import (
 	"benchproof/views"
 )
 
-// newBody words a recipe's reading for its sheet, its page, the viewers' page
-// and the card. w says in which measures.
-func newBody(r recipe.Recipe, by measure.Number, w recipe.Writer) views.RecipeBody {
-	scaled := recipe.Scale(r, by, w)
+// newBody words a scaled recipe for its sheet, its page, the viewers' page and
+// the card.
+func newBody(scaled recipe.Scaled) views.RecipeBody {
+	r := scaled.Recipe
 	body := views.RecipeBody{
 		Name: r.Title, Makes: scaled.Yield, Intro: r.Intro,
 		ScaleNotes: scaled.Notes, Notes: r.Notes, Credits: r.Credits, Unread: unreadRows(r.Unread),

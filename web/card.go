@@ -68,7 +68,7 @@ func (s *Server) cardBody(d *desk) (views.RecipeBody, error) {
 		return views.RecipeBody{}, fault.NotFoundf("There is no recipe in this episode yet, so there is no card.")
 	}
 	reading := d.version.Reading
-	return newBody(reading, d.episode.Scale, s.writer(d.show, reading, recipe.AsWritten)), nil
+	return newBody(recipe.Scale(reading, d.episode.Scale, s.writer(d.show, reading, recipe.AsWritten))), nil
 }
 
 // cardTitle is what the card is of: the recipe's own title.

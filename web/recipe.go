@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe"
 	"benchproof/store"
 	"benchproof/views"
 )
@@ -90,8 +91,9 @@ func (s *Server) drawVersion(w http.ResponseWriter, r *http.Request, v version) 
 	path, style := versionPath(v.Version), styleOf(r)
 	want := wantedScale(r.URL.Query(), v.Reading, measure.Whole(1))
 	writer := s.writer(show, v.Reading, style)
-	body := newBody(v.Reading, want.by, writer)
-	addBakers(&body, v.Reading, writer)
+	scaled := recipe.Scale(v.Reading, want.by, writer)
+	body := newBody(scaled)
+	addBench(&body, scaled.Recipe, writer, show)
 	body.Name, body.Version = v.Name, fmt.Sprintf("version %d", v.Number)
 	body.Scaler = newScaler(path, v.Reading, want, style)
 	body.Measures = measureChoices(path, want, style)

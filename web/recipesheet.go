@@ -45,8 +45,9 @@ func (s *Server) drawRecipeSheet(w http.ResponseWriter, r *http.Request, d *desk
 func (s *Server) episodeBody(r *http.Request, d *desk, want wanted) (views.RecipeBody, error) {
 	path, style := d.path(views.SheetRecipe), styleOf(r)
 	writer := s.writer(d.show, d.version.Reading, style)
-	body := newBody(d.version.Reading, want.by, writer)
-	addBakers(&body, d.version.Reading, writer)
+	scaled := recipe.Scale(d.version.Reading, want.by, writer)
+	body := newBody(scaled)
+	addBench(&body, scaled.Recipe, writer, d.show)
 	body.Name, body.Version = d.version.Name, fmt.Sprintf("version %d", d.version.Number)
 	body.Scaler = newScaler(path, d.version.Reading, want, style)
 	body.Scaler.KeepAction, body.Scaler.Revision = episodePath(d.episode.ID)+"/scale", d.episode.Revision

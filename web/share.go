@@ -168,7 +168,7 @@ func (s *Server) sharePage(r *http.Request, d *desk) (views.SharePage, error) {
 	path := r.URL.Path
 	reading, style := d.version.Reading, styleOf(r)
 	want := wantedScale(r.URL.Query(), reading, d.episode.Scale)
-	body := newBody(reading, want.by, s.writer(d.show, reading, style))
+	body := newBody(recipe.Scale(reading, want.by, s.writer(d.show, reading, style)))
 	body.Name, body.Credits = cardTitle(d), nil
 	body.Measures = measureChoices(path, want, style)
 	facts := s.publishedFacts(d)

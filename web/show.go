@@ -23,6 +23,9 @@ func showFields() []views.Field {
 		{Name: "host", Label: "Host", Hint: "Who cooks and speaks."},
 		{Name: "system", Label: "House measures", Kind: views.FieldSelect, Options: systemOptions(), Hint: "What a cup and a spoon hold where a recipe does not say."},
 		{Name: "oven", Label: "Your oven", Kind: views.FieldSelect, Options: ovens},
+		{Name: "mixer", Label: "Mixer takes", Kind: views.FieldWhole, Unit: "g of dough", Hint: "Scaled recipes are split into lots that fit. Leave empty what does not matter."},
+		{Name: "tray", Label: "A tray holds", Kind: views.FieldWhole, Unit: "pieces"},
+		{Name: "trays", Label: "Oven takes", Kind: views.FieldWhole, Unit: "trays at once"},
 		{Name: "zone", Label: "Time zone", Required: true, Placeholder: "Pacific/Auckland"},
 		{Name: "currency", Label: "Currency", Required: true, Hint: "Three letters: NZD."},
 		{Name: "pace", Label: "Host's pace", Kind: views.FieldWhole, Unit: "words a minute", Required: true},
@@ -43,6 +46,7 @@ func systemOptions() []views.Option {
 func showValues(v episode.Show) values {
 	return values{
 		"name": v.Name, "host": v.Host, "system": string(v.System), "oven": v.Oven, "zone": v.TimeZone, "currency": v.Currency,
+		"mixer": wholeText(v.MixerGrams), "tray": wholeText(v.TrayPieces), "trays": wholeText(v.OvenTrays),
 		"pace": strconv.Itoa(v.WordsPerMinute), "limit": strconv.Itoa(v.DescriptionLimit), "disclosure": v.Disclosure, "links": v.Links,
 	}
 }
@@ -51,6 +55,7 @@ func readShow(f *typed, v *episode.Show) {
 	v.Name, v.Host = f.needed("name", "Give the show a name."), f.text("host")
 	v.System = measure.System(f.oneOf("system", asWords(measure.Systems())))
 	v.Oven = f.oneOf("oven", []string{"conventional", "fan"})
+	v.MixerGrams, v.TrayPieces, v.OvenTrays = f.whole("mixer"), f.whole("tray"), f.whole("trays")
 	v.TimeZone, v.Currency = f.text("zone"), f.text("currency")
 	if _, err := time.LoadLocation(v.TimeZone); err != nil || v.TimeZone == "" {
 		f.fail("zone", "“%s” is not a time zone we know. Write it as area and town: Europe/Lisbon, Pacific/Auckland, or UTC.", v.TimeZone)

@@ -1,6 +1,9 @@
 package episode
 
-import "benchproof/kitchen/measure"
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe"
+)
 
 // Show is the channel: one a database.
 type Show struct {
@@ -14,7 +17,17 @@ type Show struct {
 	DescriptionLimit int            // characters the video platform allows
 	Disclosure       string         // standing disclosure, put in every description
 	Links            string         // standing links and words at the description's end
+	MixerGrams       int            // dough the mixer takes at once; 0 if not said
+	TrayPieces       int            // pieces on one tray; 0 if not said
+	OvenTrays        int            // trays in the oven at once; 0 if not said
 	Revision         int
+}
+
+// Capacity is what the show's kitchen takes at once.
+func (s Show) Capacity() recipe.Capacity {
+	return recipe.Capacity{
+		MixerGrams: measure.Whole(int64(s.MixerGrams)), TrayPieces: measure.Whole(int64(s.TrayPieces)), OvenTrays: measure.Whole(int64(s.OvenTrays)),
+	}
 }
 
 // Pitch is a dish somebody asked for.
