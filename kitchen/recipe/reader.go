@@ -94,6 +94,9 @@ func (r Reader) split(words string) []string {
 	if _, corrected := r.Corrections[words]; corrected {
 		return []string{words}
 	}
+	if pair, ok := r.pairOf(words); ok {
+		return pair
+	}
 	return ingredient.Split(words)
 }
 
