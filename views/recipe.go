@@ -44,6 +44,7 @@ type RecipeBody struct {
 	Notes      []string
 	Credits    []string
 	Unread     []UnreadRow // lines of the text that fit nowhere
+	Nutrition  Nutrition   // zero draws none
 	Versions   []VersionRow
 	Links      []Link // edit, card, PDF, compare …
 }

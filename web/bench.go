@@ -10,12 +10,13 @@ import (
 )
 
 // addBench adds what only the cook wants to know of a recipe at its scale: what
-// each part weighs, a dough's percentages, and what does not fit the kitchen at
-// once.
+// each part weighs, a dough's percentages, what does not fit the kitchen at
+// once, and what it feeds.
 func addBench(body *views.RecipeBody, r recipe.Recipe, w recipe.Writer, show episode.Show) {
 	addMasses(body, r, w)
 	addBakers(body, r, w)
 	body.ScaleNotes = append(body.ScaleNotes, show.Capacity().Split(r, w)...)
+	body.Nutrition = newNutrition(r, w)
 }
 
 // addMasses says of each part what it weighs, in all and a piece, where every

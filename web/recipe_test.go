@@ -175,3 +175,13 @@ func TestTwoPeopleChooseARecipeForOneEpisode(t *testing.T) {
 	}
 	s.shows(episode+"/recipe", "Flan")
 }
+
+// USDA SR 26 gives per 100 g: self-rising flour 20082 354 kcal, butter 01145
+// 717, whole milk 01077 61, and 244 g a cup of it, so 154.7 g for 150 mL. That is
+// (250 × 3.54 + 50 × 7.17 + 154.7 × 0.61) ÷ 8 = 167 kcal; the lard's knobs have no
+// weight, so they are named and not counted.
+func TestTheRecipeSheetTellsTheNutrition(t *testing.T) {
+	s := newSite(t)
+	episode := s.start("Scones", scones)
+	s.shows(episode+"/recipe", "Nutrition", "about 167 kcal in 1 of 8", "21 CFR 101.9", "1169/2011", "2 knobs lard", "of the weight is in these figures")
+}
