@@ -247,6 +247,9 @@ var places = []struct{ words, station string }{
 	{"over high heat", hob}, {"over a gentle heat", hob}, {"over the heat", hob}, {"on the hob", hob}, {"on the stove", hob},
 	{"over simmering water", hob}, {"bain-marie", hob}, {"in a pan over", hob}, {"in the pan", hob}, {"in the saucepan", hob},
 	{"dry pan", hob}, {"hot pan", hob}, {"to the pan", hob}, {"frying pan", hob}, {"skillet", hob},
+	{"on low heat", hob}, {"on a low heat", hob}, {"on medium heat", hob}, {"on a medium heat", hob}, {"on high heat", hob}, {"on a high heat", hob},
+	// what is kneaded or mixed "on medium-low" is in a machine
+	{"on low", mixer}, {"on medium", mixer}, {"on high", mixer}, {"low speed", mixer}, {"medium speed", mixer}, {"high speed", mixer},
 }
 
 // handsNeeded tells whether somebody must stand by.
