@@ -1,0 +1,116 @@
+package speech
+
+import "benchproof/kitchen/measure"
+
+var ovens = set("oven ovens preheat preheated preheating fan conventional bake baking roast celsius fahrenheit centigrade")
+
+// degrees reads "degrees", "°C", "F", "celsius", "fan" behind a number.
+func (t Text) degrees(s *Said) bool {
+	k := s.To
+	if k > 0 && t.Words[k-1].Stop == Sentence {
+		return false
+	}
+	said := false
+	if w := t.word(k); w == "degrees" || w == "degree" {
+		said = true
+		k++
+	}
+	switch w := t.word(k); {
+	case w == "celsius" || w == "centigrade":
+		s.Scale, said = "C", true
+		k++
+	case w == "fahrenheit":
+		s.Scale, said = "F", true
+		k++
+	case (w == "c" || w == "f") && (said || s.Amount.From.Cmp(measure.Whole(40)) >= 0) && t.open(k-1):
+		s.Scale, said = map[string]string{"c": "C", "f": "F"}[w], true
+		k++
+	}
+	if said {
+		s.To, s.Bare = k, false
+	}
+	found := t.ovenWords(s)
+	if !said && (!found || s.Amount.From.Cmp(measure.Whole(80)) < 0) {
+		return false
+	}
+	s.Kind = Heat
+	s.Bare = !said
+	return true
+}
+
+// ovenWords reads whose setting it is: "fan", "in a fan oven", "with a fan",
+// "conventional".
+func (t Text) ovenWords(s *Said) bool {
+	k := s.To
+	if k > 0 && k <= len(t.Words) && t.Words[k-1].Stop == Sentence {
+		return false
+	}
+	for n := 0; n < 4; n++ {
+		switch w := t.word(k + n); w {
+		case "fan", "convection":
+			if n == 0 || t.isLeading(k, k+n) {
+				return t.isSettingOf(s, k+n, "fan")
+			}
+			return false
+		case "conventional":
+			return t.isSettingOf(s, k+n, "conventional")
+		case "in", "with", "the", "a", "for", "if", "you", "your", "on", "of", "using", "it's", "is", "that's", "use", "have", "got", "you've", "you're":
+		default:
+			return false
+		}
+		if t.Words[k+n].Stop == Sentence {
+			return false
+		}
+	}
+	return false
+}
+
+func (t Text) isLeading(from, to int) bool { return to-from <= 4 }
+
+// isSettingOf takes word k as the oven, unless it belongs to the number behind
+// it: "200 degrees, fan 180".
+func (t Text) isSettingOf(s *Said, k int, oven string) bool {
+	next := k + 1
+	if t.word(next) == "oven" || t.word(next) == "setting" {
+		next++
+	}
+	if n, ok := t.number(next); ok && isOvenNumber(n) && k == s.To && (t.Words[k-1].Stop == Clause || t.Words[next-1].Stop == None && t.Words[k-1].Stop != None) {
+		return false
+	}
+	s.Oven, s.To = oven, next
+	return true
+}
+
+var leadsToSetting = set("to at on is it's oven goes set about around")
+
+// isSetting tells whether a bare number is an oven's setting.
+func (t Text) isSetting(s Said, n number) bool {
+	if !isOvenNumber(n) || !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(100)) < 0 {
+		return false
+	}
+	if v, ok := n.value.Int(); !ok || v%5 != 0 {
+		return false
+	}
+	if t.word(n.to) == "of" || t.word(n.to) == "the" {
+		return false
+	}
+	before := t.word(s.From - 1)
+	switch {
+	case n.short && leadsToSetting[before]:
+		return t.near(s.From, 12, ovens) || t.near(s.From, 8, set("heat hot oil temperature thermometer probe sugar syrup degrees"))
+	case leadsToSetting[before]:
+		return t.near(s.From, 8, ovens)
+	case n.short:
+		return t.near(s.From, 6, ovens)
+	}
+	return t.besideHeat(s)
+}
+
+// besideHeat tells whether the number follows another setting: "190, 170 fan".
+func (t Text) besideHeat(s Said) bool {
+	k := s.From - 1
+	for k >= 0 && k >= s.From-3 && (t.word(k) == "or" || t.word(k) == "that's" || t.word(k) == "degrees" || t.word(k) == "fan" || t.word(k) == "which" || t.word(k) == "is") {
+		k--
+	}
+	return k < s.From-1 && t.word(s.From-1) != "or" && t.near(s.From, 5, set("degrees fan celsius fahrenheit oven"))
+}

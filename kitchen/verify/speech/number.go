@@ -1,0 +1,284 @@
+package speech
+
+import (
+	"strings"
+
+	"benchproof/kitchen/measure"
+)
+
+var small = map[string]int64{
+	"zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9,
+	"ten": 10, "eleven": 11, "twelve": 12, "thirteen": 13, "fourteen": 14, "fifteen": 15, "sixteen": 16,
+	"seventeen": 17, "eighteen": 18, "nineteen": 19,
+}
+
+var tens = map[string]int64{
+	"twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90,
+}
+
+var parts = map[string]int64{
+	"half": 2, "halves": 2, "third": 3, "thirds": 3, "quarter": 4, "quarters": 4, "fourth": 4, "fourths": 4,
+	"fifth": 5, "fifths": 5, "sixth": 6, "sixths": 6, "eighth": 8, "eighths": 8, "tenth": 10, "tenths": 10,
+}
+
+// number is one number in words or figures.
+type number struct {
+	value  measure.Number
+	to     int  // the word behind it
+	words  bool // written in words
+	year   bool // "nineteen eighty seven", "2019": likely a year
+	short  bool // "one eighty": hundreds without the word
+	part   bool // only a fraction: "half", "three quarters", "½"
+	vague  bool // "a couple"
+	dozens bool
+}
+
+func isNumberWord(w string) bool {
+	_, is := small[w]
+	return is || tens[w] > 0 || w == "hundred" || w == "half" || w != "" && (isDigit(rune(w[0])) || strings.ContainsAny(w, "½¼¾⅓⅔⅛"))
+}
+
+// word gives the text of word i, "" behind the end.
+func (t Text) word(i int) string {
+	if i < 0 || i >= len(t.Words) {
+		return ""
+	}
+	return t.Words[i].Text
+}
+
+// open tells whether no stop stands behind word i.
+func (t Text) open(i int) bool { return i >= 0 && i < len(t.Words) && t.Words[i].Stop == None }
+
+// number reads a number that begins at word i.
+func (t Text) number(i int) (number, bool) {
+	if n, ok := t.figures(i); ok {
+		return n, true
+	}
+	if n, ok := t.phrase(i); ok {
+		return n, true
+	}
+	if n, ok := t.spelledPart(i); ok {
+		return n, true
+	}
+	return t.spelled(i)
+}
+
+// figures reads "200", "1.5", "1/2", "1½", "1 1/2", "1 and a half".
+func (t Text) figures(i int) (number, bool) {
+	w := t.word(i)
+	if w == "" || w[0] != '.' && !isDigit(rune(w[0])) && !strings.ContainsAny(w, "½¼¾⅓⅔⅛⅜⅝⅞⅕⅙") {
+		return number{}, false
+	}
+	v, rest, ok := measure.ReadNumber(w)
+	if !ok || rest != "" {
+		return number{}, false
+	}
+	n := number{value: v, to: i + 1, part: v.Cmp(measure.Whole(1)) < 0}
+	if v.IsWhole() && !n.part {
+		n.year = len(w) == 4 && isYear(v)
+		if f, ok := t.figures(i + 1); ok && f.part && t.open(i) && f.to == i+2 && v.Cmp(measure.Whole(20)) < 0 {
+			n.value, n.to = v.Add(f.value), f.to
+		} else {
+			t.andPart(&n)
+		}
+		if t.word(n.to) == "hundred" && t.open(n.to-1) {
+			n.value, n.to = n.value.Mul(measure.Whole(100)), n.to+1
+		}
+	}
+	return n, true
+}
+
+func isYear(v measure.Number) bool {
+	return v.Cmp(measure.Whole(1500)) >= 0 && v.Cmp(measure.Whole(2100)) < 0
+}
+
+// phrase reads "a couple (of)", "a dozen", "half a dozen", "two dozen".
+func (t Text) phrase(i int) (number, bool) {
+	at := func(words ...string) bool {
+		for k, w := range words {
+			if t.word(i+k) != w {
+				return false
+			}
+		}
+		return true
+	}
+	n := number{words: true}
+	switch {
+	case at("a", "couple", "of"):
+		n.value, n.to, n.vague = measure.Whole(2), i+3, true
+	case at("a", "couple"), at("another", "couple"):
+		n.value, n.to, n.vague = measure.Whole(2), i+2, true
+		if t.word(n.to) == "of" {
+			n.to++
+		}
+	case at("couple", "of"):
+		n.value, n.to, n.vague = measure.Whole(2), i+2, true
+	case at("half", "a", "dozen"):
+		n.value, n.to, n.dozens = measure.Whole(6), i+3, true
+	case at("a", "dozen"):
+		n.value, n.to, n.dozens = measure.Whole(12), i+2, true
+	default:
+		if k := small[t.word(i)]; k > 0 && t.word(i+1) == "dozen" {
+			n.value, n.to, n.dozens = measure.Whole(12*k), i+2, true
+			return n, true
+		}
+		return number{}, false
+	}
+	return n, true
+}
+
+// spelledPart reads "half", "a half", "a quarter", "three quarters",
+// "two thirds", and the "of a" that may follow.
+func (t Text) spelledPart(i int) (number, bool) {
+	num, k := int64(1), i
+	w := t.word(i)
+	bare := w == "half" || w == "quarter"
+	if !bare {
+		if n, ok := small[w]; ok && n > 0 && n < 10 {
+			num = n
+		} else if w != "a" && w != "an" && w != "another" {
+			return number{}, false
+		}
+		if !t.open(i) {
+			return number{}, false
+		}
+		k++
+		w = t.word(k)
+	}
+	den := parts[w]
+	plural := strings.HasSuffix(w, "s")
+	if den == 0 || num >= den || plural != (num > 1) {
+		return number{}, false
+	}
+	return number{value: measure.Ratio(num, den), to: k + 1, words: true, part: true}, true
+}
+
+// spelled reads a whole number in words, the short hundreds of speech ("one
+// eighty", "two twenty five"), decimals ("one point five") and what "and a
+// half" adds.
+func (t Text) spelled(i int) (number, bool) {
+	n, ok := t.hundreds(i)
+	if !ok {
+		return number{}, false
+	}
+	if t.word(n.to) == "thousand" && t.open(n.to-1) {
+		n.value, n.to = n.value.Mul(measure.Whole(1000)), n.to+1
+		k := n.to
+		if t.word(k) == "and" {
+			k++
+		}
+		if more, ok := t.hundreds(k); ok && t.open(n.to-1) && !more.short && more.value.Cmp(measure.Whole(1000)) < 0 && (k > n.to || more.value.Cmp(measure.Whole(100)) >= 0) {
+			n.value, n.to = n.value.Add(more.value), more.to
+			n.year = isYear(n.value)
+		}
+	}
+	if t.point(&n) {
+		return n, true
+	}
+	t.andPart(&n)
+	return n, true
+}
+
+func (t Text) hundreds(i int) (number, bool) {
+	n := number{words: true}
+	v, to, ok := t.below100(i)
+	switch {
+	case !ok && (t.word(i) == "a" || t.word(i) == "another") && t.word(i+1) == "hundred":
+		v, to = 1, i+1
+	case !ok && t.word(i) == "a" && t.word(i+1) == "thousand":
+		return number{value: measure.Whole(1), to: i + 1, words: true}, true
+	case !ok:
+		return n, false
+	}
+	if t.word(to) == "hundred" && t.open(to-1) {
+		v, to = v*100, to+1
+		k := to
+		if t.word(k) == "and" {
+			k++
+		}
+		if more, end, ok := t.below100(k); ok && t.open(to-1) {
+			v, to = v+more, end
+		}
+		n.value, n.to = measure.Whole(v), to
+		return n, true
+	}
+	if more, end, ok := t.below100(to); ok && t.open(to-1) && v > 0 {
+		switch {
+		case v < 10 && more >= 10: // "one eighty"
+			n.short = true
+			v, to = v*100+more, end
+		case v >= 15 && v <= 20 && more >= 10 && !t.isTimeUnit(end): // "nineteen eighty seven"
+			n.year = true
+			v, to = v*100+more, end
+		}
+	} else if v > 0 && v < 10 && (t.word(to) == "oh" || t.word(to) == "o") && t.open(to-1) {
+		if d, ok := small[t.word(to+1)]; ok && d > 0 && d < 10 {
+			n.short = true
+			v, to = v*100+d, to+2
+		}
+	}
+	n.value, n.to = measure.Whole(v), to
+	return n, true
+}
+
+func (t Text) isTimeUnit(i int) bool {
+	u, _, ok := t.unit(i, false)
+	return ok && u.Kind() == measure.Time
+}
+
+// below100 reads one to ninety-nine.
+func (t Text) below100(i int) (v int64, to int, ok bool) {
+	w := t.word(i)
+	if v, ok := small[w]; ok {
+		return v, i + 1, true
+	}
+	v = tens[w]
+	if v == 0 {
+		return 0, i, false
+	}
+	if d := small[t.word(i+1)]; d > 0 && d < 10 && t.open(i) {
+		return v + d, i + 2, true
+	}
+	return v, i + 1, true
+}
+
+// point reads "point two five" behind n.
+func (t Text) point(n *number) bool {
+	if t.word(n.to) != "point" || !t.open(n.to-1) {
+		return false
+	}
+	k, scale, v := n.to+1, int64(1), int64(0)
+	for ; scale < 1000; k++ {
+		d, ok := small[t.word(k)]
+		if !ok && t.word(k) != "oh" || d > 9 {
+			break
+		}
+		v, scale = v*10+d, scale*10
+	}
+	if scale == 1 {
+		return false
+	}
+	n.value, n.to = n.value.Add(measure.Ratio(v, scale)), k
+	return true
+}
+
+// andPart adds "and a half", "and three quarters" behind n.
+func (t Text) andPart(n *number) {
+	if t.word(n.to) != "and" || !t.open(n.to-1) || !n.value.IsWhole() || n.value.Cmp(measure.Whole(100)) > 0 {
+		return
+	}
+	p, ok := t.spelledPart(n.to + 1)
+	if !ok {
+		p, ok = t.figures(n.to + 1)
+		ok = ok && p.part
+	}
+	if !ok || t.word(n.to+1) == "another" {
+		return
+	}
+	// "six eggs and half a cup": the part is an amount of its own where "a" or
+	// "of" and a unit follow it.
+	if w := t.word(p.to); w == "a" || w == "an" || w == "of" && t.word(n.to+1) == "half" {
+		return
+	}
+	n.value, n.to = n.value.Add(p.value), p.to
+}

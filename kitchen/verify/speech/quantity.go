@@ -1,0 +1,339 @@
+package speech
+
+import "benchproof/kitchen/measure"
+
+var manners = set("heaped heaping level rounded scant generous good big large small little fat whole full flat nice proper solid extra decent tiny more quick very further couple heaped-up long short additional")
+
+// quantity reads a number, or an article, with its unit: "two cups", "ten to
+// twelve minutes", "another 50 mil", "half an hour", "190 degrees".
+func (t Text) quantity(i int) (Said, bool) {
+	s := Said{From: i, More: t.word(i) == "another"}
+	if t.word(i) == "between" {
+		return t.betweenTwo(i)
+	}
+	n, ok := t.number(i)
+	if !ok {
+		return t.articled(i)
+	}
+	s.Digits = !n.words
+	s.About = n.vague
+	s.Amount, s.To = measure.Of(n.value, ""), n.to
+	if n.part {
+		return t.part(s, n)
+	}
+	ranged := t.ranged(&s, n)
+	if t.measured(&s) {
+		return s, true
+	}
+	if ranged && s.Amount.From.Cmp(s.Amount.To) == 0 {
+		return s, false
+	}
+	return t.bare(s, n)
+}
+
+// betweenTwo reads "between ten and twelve minutes".
+func (t Text) betweenTwo(i int) (Said, bool) {
+	a, ok := t.spelledOrFigures(i + 1)
+	if !ok || t.word(a.to) != "and" {
+		return Said{}, false
+	}
+	b, ok := t.number(a.to + 1)
+	if !ok {
+		return Said{}, false
+	}
+	s := Said{From: i, To: b.to, Digits: !b.words}
+	s.Amount.Range = measure.Between(a.value, b.value)
+	return s, t.measured(&s)
+}
+
+// spelledOrFigures reads a number without what "and" would add.
+func (t Text) spelledOrFigures(i int) (number, bool) {
+	if n, ok := t.hundreds(i); ok {
+		return n, true
+	}
+	w := t.word(i)
+	if v, rest, ok := measure.ReadNumber(w); ok && rest == "" {
+		return number{value: v, to: i + 1}, true
+	}
+	return number{}, false
+}
+
+// ranged reads the upper end of a range into s.
+func (t Text) ranged(s *Said, n number) bool {
+	k := n.to
+	switch t.word(k) {
+	case "to", "or", "till":
+		k++
+		if t.word(k) == "maybe" || t.word(k) == "even" {
+			k++
+		}
+		if t.word(k) == "two" && t.word(k-1) == "to" && n.value.Cmp(measure.Whole(2)) > 0 {
+			return false
+		}
+	default: // "ten twelve minutes"
+		m, ok := t.number(k)
+		if !ok || m.part || !n.words || !m.words || m.value.Cmp(n.value) <= 0 || m.value.Cmp(measure.Whole(100)) >= 0 || t.Words[k-1].Stop == Sentence {
+			return false
+		}
+		if _, _, unit := t.unit(m.to, false); !unit {
+			return false
+		}
+		s.Amount.To, s.To = m.value, m.to
+		return true
+	}
+	m, ok := t.number(k)
+	if !ok || m.value.Cmp(n.value) <= 0 || m.vague {
+		return false
+	}
+	s.Amount.To, s.To = m.value, m.to
+	return true
+}
+
+// part reads what follows a part: "half a cup", "a quarter of a teaspoon",
+// "half an hour", "three quarters cup", "half the butter", "half an onion".
+func (t Text) part(s Said, n number) (Said, bool) {
+	k := n.to
+	of := t.word(k) == "of"
+	if of {
+		k++
+	}
+	switch w := t.word(k); {
+	case w == "a" || w == "an":
+		s.To = k + 1
+		if t.measured(&s) {
+			return s, true
+		}
+		s.Kind, s.To = Count, k+1
+		return s, true
+	case w == "the" || w == "that" || w == "this" || w == "your" || w == "my" || w == "it" || w == "them" || w == "those" || w == "our":
+		s.Kind, s.To = Share, k
+		return s, true
+	case of:
+		s.Kind, s.To = Share, k
+		return s, true
+	}
+	if t.measured(&s) {
+		return s, true
+	}
+	if n.words {
+		s.Kind = Share // "another third", "half now"
+		return s, true
+	}
+	s.Kind = Count
+	return s, true
+}
+
+// articled reads "a cup", "an hour and a half", "another tablespoon", "one" is
+// a number and read elsewhere.
+func (t Text) articled(i int) (Said, bool) {
+	switch t.word(i) {
+	case "a", "an", "another":
+	default:
+		return Said{}, false
+	}
+	if !t.open(i) {
+		return Said{}, false
+	}
+	s := Said{From: i, To: i + 1, Amount: measure.Of(measure.Whole(1), ""), Article: true, More: t.word(i) == "another"}
+	if n, ok := t.number(i + 1); ok && t.word(i) == "another" || ok && further[t.word(i+1)] {
+		s.To, s.Amount, s.Digits, s.Article = n.to, measure.Of(n.value, ""), !n.words, false
+		if n.part {
+			return t.part(s, n)
+		}
+		t.ranged(&s, n)
+		if t.measured(&s) {
+			return s, true
+		}
+		return t.bare(s, n)
+	}
+	if further[t.word(i+1)] || vague[t.word(i+1)] { // "a further 50 mil", "a good 10 minutes"
+		if n, ok := t.number(i + 2); ok {
+			s.More = s.More || further[t.word(i+1)]
+			s.To, s.Amount, s.Digits, s.Article = n.to, measure.Of(n.value, ""), !n.words, false
+			if n.part {
+				return t.part(s, n)
+			}
+			t.ranged(&s, n)
+			return s, t.measured(&s)
+		}
+	}
+	if !t.measured(&s) || s.Kind == Heat {
+		return s, false
+	}
+	return s, !t.isIdiom(s)
+}
+
+// isIdiom tells "in a minute", "a second", "a day" from stretches of time.
+func (t Text) isIdiom(s Said) bool {
+	if s.Kind != Time {
+		return false
+	}
+	before := t.word(s.From - 1)
+	switch s.Unit {
+	case measure.Second:
+		return s.To == s.From+2
+	case measure.Minute:
+		return before == "in" || before == "wait" || before == "give" || before == "got" || before == "just" || t.word(s.From-2) == "give" || t.word(s.To) == "ago"
+	case measure.Day, week:
+		return before != "for" && before != "within" && s.To == s.From+2 || t.word(s.From-1) == "once"
+	}
+	return false
+}
+
+// bare is a number without a unit: an oven's setting where the talk is of one,
+// else a count.
+func (t Text) bare(s Said, n number) (Said, bool) {
+	if t.isSetting(s, n) {
+		s.Kind, s.Bare = Heat, true
+		t.ovenWords(&s)
+		return s, true
+	}
+	if n.year {
+		return s, false
+	}
+	s.Kind = Count
+	return s, s.Amount.From.Sign() > 0
+}
+
+// measured reads the unit behind the number, and what more belongs to it.
+func (t Text) measured(s *Said) bool {
+	if s.To < len(t.Words) && t.degrees(s) {
+		return true
+	}
+	k := s.To
+	for skipped := 0; skipped < 2 && t.open(k-1) && manners[t.word(k)]; skipped++ {
+		if vague[t.word(k)] {
+			s.About = true
+		}
+		if further[t.word(k)] {
+			s.More = true
+		}
+		k++
+	}
+	if k > 0 && t.Words[k-1].Stop == Sentence && k > s.From {
+		return false
+	}
+	u, to, ok := t.unit(k, s.Digits && k == s.To)
+	if !ok {
+		return false
+	}
+	s.Unit, s.To = u, to
+	switch u.Kind() {
+	case measure.Time:
+		t.stretch(s)
+	case measure.Length:
+		s.Kind, s.Amount.Unit = Length, u
+		t.half(s, measure.Whole(1))
+	default:
+		s.Kind, s.Amount.Unit = Measure, u
+		t.half(s, measure.Whole(1))
+		t.upTo(s)
+		t.plus(s)
+	}
+	return true
+}
+
+// half adds the "and a half" behind a unit.
+func (t Text) half(s *Said, of measure.Number) {
+	if t.word(s.To) != "and" || !t.open(s.To-1) || !s.Amount.IsSingle() {
+		return
+	}
+	p, ok := t.spelledPart(s.To + 1)
+	if !ok || t.word(s.To+1) == "another" || t.beginsAmount(s.To+1, p.to) {
+		return
+	}
+	if _, _, unit := t.unit(p.to, false); unit && s.Kind != Time {
+		return // "a cup and a half teaspoon"
+	}
+	if t.word(p.to) == "the" && t.open(p.to-1) {
+		return
+	}
+	s.Amount.Range = measure.One(s.Amount.From.Add(p.value.Mul(of)))
+	s.To, s.Article = p.to, false
+}
+
+// beginsAmount tells whether the part between two words begins an amount of its
+// own: "a cup and half a lemon", "a cup and half of the sugar".
+func (t Text) beginsAmount(from, to int) bool {
+	if !t.open(to - 1) {
+		return false
+	}
+	switch t.word(to) {
+	case "a", "an":
+		return true
+	case "of":
+		return t.word(to+1) == "a" || t.word(to+1) == "an" || t.word(from) == "half"
+	}
+	return false
+}
+
+// upTo reads "a teaspoon or two", "two cups to three cups".
+func (t Text) upTo(s *Said) {
+	if w := t.word(s.To); w != "or" && w != "to" || !s.Amount.IsSingle() {
+		return
+	}
+	n, ok := t.number(s.To + 1)
+	if !ok || n.value.Cmp(s.Amount.From) <= 0 {
+		return
+	}
+	if u, to, ok := t.unit(n.to, !n.words); ok && u == s.Unit {
+		s.Amount.To, s.To = n.value, to
+	} else if !ok && s.Article && n.value.Equal(measure.Whole(2)) {
+		s.Amount.To, s.To = n.value, n.to
+		s.About = true
+	}
+}
+
+// plus reads the second part of "a cup and two tablespoons", "1 lb 4 oz".
+func (t Text) plus(s *Said) {
+	k := s.To
+	if !t.open(k-1) || !s.Amount.IsSingle() {
+		return
+	}
+	joined := t.word(k) == "and" || t.word(k) == "plus"
+	if joined {
+		k++
+	}
+	var second Said
+	n, ok := t.number(k)
+	switch {
+	case ok:
+		second = Said{From: k, To: n.to, Amount: measure.Of(n.value, ""), Digits: !n.words}
+		if n.part {
+			if second, ok = t.part(second, n); !ok || second.Kind != Measure {
+				return
+			}
+			break
+		}
+		fallthrough
+	case joined && (t.word(k) == "a" || t.word(k) == "an"):
+		if !ok {
+			second = Said{From: k, To: k + 1, Amount: measure.Of(measure.Whole(1), "")}
+		}
+		u, to, ok := t.unit(second.To, second.Digits)
+		if !ok {
+			return
+		}
+		second.Amount.Unit, second.To = u, to
+		t.half(&second, measure.Whole(1))
+	default:
+		return
+	}
+	a, b := s.Unit, second.Amount.Unit
+	if a == b || a.Kind() != b.Kind() || a.Kind() == measure.Count || !isLarger(a, b) || !joined && a != measure.Pound {
+		return
+	}
+	s.Plus, s.To = second.Amount, second.To
+}
+
+// isLarger tells whether one a holds more than one b.
+func isLarger(a, b measure.Unit) bool {
+	if a.Kind() == measure.Mass {
+		x, _ := measure.Grams(a)
+		y, _ := measure.Grams(b)
+		return x.Cmp(y) > 0
+	}
+	x, _ := measure.US.Millilitres(a)
+	y, _ := measure.US.Millilitres(b)
+	return x.Cmp(y) > 0
+}

@@ -1,0 +1,262 @@
+package speech
+
+import "benchproof/kitchen/measure"
+
+// Kind is what a spoken number measures.
+type Kind string
+
+// The kinds of spoken number.
+const (
+	Measure Kind = "measure" // a mass, a volume, packs, cloves, sprigs
+	Count   Kind = "count"   // a number without a unit: "three egg yolks", "60 of sugar"
+	Time    Kind = "time"
+	Heat    Kind = "heat"
+	Length  Kind = "length"
+	Share   Kind = "share" // a part of something: "a third of the sugar", "the rest"
+)
+
+// Said is one number as spoken, with its unit.
+type Said struct {
+	Kind    Kind
+	Amount  measure.Amount // minutes for Time; of a Share the part, 0 for the rest
+	Unit    measure.Unit   // the unit spoken, for Time too
+	Plus    measure.Amount // "a cup and two tablespoons": the tablespoons; zero if none
+	Scale   string         // of a Heat: "C", "F", "gas", "" if not said
+	Oven    string         // of a Heat: "fan", "conventional", "" if not said
+	About   bool           // "about", "roughly", "a generous", "or so"
+	More    bool           // "another", "a further", "50 more"
+	Bare    bool           // of a Heat: neither degrees nor a scale were said
+	Digits  bool           // written in figures
+	Article bool           // "a cup": the one is only an article
+	From    int            // index of its first word
+	To      int            // index behind its last word
+	Struck  bool           // taken back by the speaker: "two cups, sorry, three cups"
+}
+
+// Find gives every number said, in order. Numbers that can be no amount in a
+// kitchen are left out: years, prices, percentages, times of day, numbers of
+// episodes and pages, differences ("20 degrees cooler") and angles.
+func Find(t Text) []Said {
+	var all []Said
+	for i := 0; i < len(t.Words); {
+		s, to, ok := t.said(i)
+		if ok {
+			all = append(all, s)
+		}
+		i = max(to, i+1)
+	}
+	t.strike(all)
+	return all
+}
+
+// said reads what is said at word i. to is where to go on, also where nothing
+// can be used.
+func (t Text) said(i int) (s Said, to int, ok bool) {
+	if to, skipped := t.skip(i); skipped {
+		return s, to, false
+	}
+	for _, read := range []func(int) (Said, bool){t.rest, t.gas, t.fanFirst, t.overnight, t.quantity} {
+		s, ok := read(i)
+		to = max(to, s.To)
+		if ok {
+			t.manner(&s)
+			if t.isOtherwise(s) {
+				return s, s.To, false
+			}
+			return s, s.To, true
+		}
+	}
+	return s, to, false
+}
+
+// numbered are words whose number is a name: "episode thirty one".
+var numbered = set("episode episodes season part chapter page number volume version video step route room bus platform level day round take section $ £ € # channel size")
+
+// skip passes over numbers that name things, and prices.
+func (t Text) skip(i int) (to int, ok bool) {
+	w := t.word(i)
+	if !numbered[w] || !t.open(i) && w != "#" && w != "$" && w != "£" && w != "€" {
+		return 0, false
+	}
+	n, ok := t.number(i + 1)
+	if !ok || n.part && w != "$" && w != "£" && w != "€" {
+		return 0, false
+	}
+	if w == "day" || w == "level" || w == "round" || w == "size" || w == "part" || w == "step" || w == "take" {
+		if _, _, unit := t.unit(n.to, false); unit {
+			return 0, false
+		}
+	}
+	return n.to, true
+}
+
+// rest reads "the rest", "the remaining".
+func (t Text) rest(i int) (Said, bool) {
+	switch t.word(i) {
+	case "rest":
+		if prev := t.word(i - 1); prev != "the" && prev != "other" {
+			return Said{}, false
+		}
+		if w := t.word(i + 1); w != "of" && w != "goes" && w != "in" && w != "" && t.open(i) {
+			return Said{}, false
+		}
+	case "remaining", "remainder":
+		if _, ok := t.number(i + 1); ok {
+			return Said{}, false // "the remaining 50 grams": the number says it
+		}
+	default:
+		return Said{}, false
+	}
+	return Said{Kind: Share, From: i, To: i + 1, More: true}, true
+}
+
+// gas reads "gas mark four", "gas 6".
+func (t Text) gas(i int) (Said, bool) {
+	if t.word(i) != "gas" {
+		return Said{}, false
+	}
+	k := i + 1
+	if t.word(k) == "mark" {
+		k++
+	}
+	n, ok := t.number(k)
+	if !ok || n.value.Cmp(measure.Whole(10)) > 0 {
+		return Said{}, false
+	}
+	return Said{Kind: Heat, Scale: "gas", Amount: measure.Of(n.value, ""), From: i, To: n.to}, true
+}
+
+// fanFirst reads "fan 160", "fan one sixty degrees".
+func (t Text) fanFirst(i int) (Said, bool) {
+	if t.word(i) != "fan" || !t.open(i) {
+		return Said{}, false
+	}
+	k := i + 1
+	for t.word(k) == "at" || t.word(k) == "oven" || t.word(k) == "it's" || t.word(k) == "that's" || t.word(k) == "is" {
+		k++
+	}
+	n, ok := t.number(k)
+	if !ok || !isOvenNumber(n) {
+		return Said{}, false
+	}
+	s := Said{Kind: Heat, Oven: "fan", Amount: measure.Of(n.value, ""), From: i, To: n.to, Bare: true}
+	t.degrees(&s)
+	return s, true
+}
+
+func isOvenNumber(n number) bool {
+	return n.value.IsWhole() && n.value.Cmp(measure.Whole(80)) >= 0 && n.value.Cmp(measure.Whole(550)) <= 0
+}
+
+// overnight reads the word as 8 to 12 hours: common practice, no source.
+func (t Text) overnight(i int) (Said, bool) {
+	if t.word(i) != "overnight" {
+		return Said{}, false
+	}
+	return Said{Kind: Time, Unit: measure.Hour, From: i, To: i + 1, About: true,
+		Amount: measure.Amount{Range: measure.Between(measure.Whole(480), measure.Whole(720)), Unit: measure.Minute}}, true
+}
+
+var (
+	vague   = set("about around roughly approximately nearly almost maybe perhaps approx circa say generous scant heaped heaping rounded good")
+	further = set("another further extra more additional")
+)
+
+// manner reads the words before and behind an amount that say how it is meant.
+func (t Text) manner(s *Said) {
+	for k := s.From - 1; k >= 0 && k >= s.From-4 && t.open(k); k-- {
+		switch w := t.word(k); {
+		case vague[w] && w != "good" && w != "say":
+			s.About = true
+		case further[w]:
+			s.More = true
+		case w != "a" && w != "an" && w != "the" && w != "just" && w != "of" && w != "other" && w != "good":
+			k = -1
+		}
+		if k > 0 && t.word(k) == "other" {
+			s.More = true
+		}
+	}
+	switch t.word(s.To) {
+	case "more", "extra":
+		s.More = true
+	case "or":
+		if t.word(s.To+1) == "so" {
+			s.About = true
+		}
+	case "ish":
+		s.About = true
+	}
+}
+
+var (
+	afterNot  = set("percent o'clock am pm a.m p.m dollars dollar euros euro quid pence cents bucks years year months month th century centuries people kilometres kilometers miles metres meters km degrees-turn times")
+	cooler    = set("cooler lower less hotter higher warmer colder")
+	turnNouns = set("turn angle turns bend rotation")
+)
+
+// isOtherwise tells numbers that are no amounts: years, prices, percentages,
+// times of day, differences of heat and angles.
+func (t Text) isOtherwise(s Said) bool {
+	next := t.word(s.To)
+	switch s.Kind {
+	case Count:
+		if afterNot[next] && next != "times" || next == "past" {
+			return true
+		}
+	case Heat:
+		before := t.word(s.From - 1)
+		return cooler[next] || turnNouns[next] || before == "by" || t.turnsAround(s)
+	case Time:
+		if next == "past" || next == "to" && s.Unit == measure.Hour && s.Amount.From.Cmp(measure.Whole(60)) < 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// turnsAround tells "turn the tray ninety degrees" from a heat.
+func (t Text) turnsAround(s Said) bool {
+	if s.Oven != "" || s.Scale != "" {
+		return false
+	}
+	for k := s.From - 1; k >= 0 && k >= s.From-5; k-- {
+		switch t.word(k) {
+		case "turn", "rotate", "spin", "twist", "turned", "rotated":
+			return !t.near(s.From, 6, ovens)
+		}
+		if t.Words[k].Stop == Sentence {
+			break
+		}
+	}
+	return false
+}
+
+// near tells whether one of the words stands within so many words before or
+// behind word i.
+func (t Text) near(i, reach int, words map[string]bool) bool {
+	for k := max(0, i-reach); k < min(len(t.Words), i+reach); k++ {
+		if words[t.Words[k].Text] {
+			return true
+		}
+	}
+	return false
+}
+
+var takesBack = set("sorry rather correction oops wait scratch")
+
+// strike marks what the speaker takes back: "two cups, sorry, three cups".
+func (t Text) strike(all []Said) {
+	for i := 0; i+1 < len(all); i++ {
+		s, next := &all[i], all[i+1]
+		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) || next.From-s.To > 6 || next.From == s.To {
+			continue
+		}
+		for k := s.To; k < next.From; k++ {
+			w := t.word(k)
+			if takesBack[w] || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From {
+				s.Struck = true
+			}
+		}
+	}
+}

@@ -1,0 +1,294 @@
+package speech
+
+import (
+	"strings"
+	"time"
+	"unicode"
+	"unicode/utf8"
+)
+
+// Cue is one caption: what is said from Start to End.
+type Cue struct {
+	Start, End time.Duration
+	Text       string
+}
+
+// Stop is what parts a word from the next one.
+type Stop int
+
+// The stops, from none to the end of a sentence.
+const (
+	None Stop = iota
+	Clause
+	Sentence
+)
+
+// Word is one word as spoken.
+type Word struct {
+	Text string // in lower case without punctuation: "grams", "1½", "it's"
+	Stem string // Text without a plural's ending
+	Stop Stop   // what follows it
+	Cue  int    // index of its cue
+	At   int    // where it stands in the cue's text, in bytes
+	End  int    // the end is excluded
+	Join bool   // no space stands before it: the "g" of "200g"
+}
+
+// Text is what is said, word by word. Sounds in brackets and the fillers of
+// speech ("um", "you know") are no words.
+type Text struct {
+	Cues  []Cue
+	Words []Word
+}
+
+// Cut cuts cues into words, in the order of the cues.
+func Cut(cues []Cue) Text {
+	t := Text{Cues: cues, Words: make([]Word, 0, 16*len(cues))}
+	depth := rune(0) // the bracket that would close a sound
+	for i, cue := range cues {
+		depth = t.cut(i, cue.Text, depth)
+	}
+	t.dropFillers()
+	return t
+}
+
+// Quote gives the words from one index to another, the end excluded, as they
+// were written.
+func (t Text) Quote(from, to int) string {
+	var b strings.Builder
+	for i := from; i < to; {
+		cue, k := t.Words[i].Cue, i
+		for k+1 < to && t.Words[k+1].Cue == cue {
+			k++
+		}
+		if b.Len() > 0 {
+			b.WriteByte(' ')
+		}
+		b.WriteString(t.Cues[cue].Text[t.Words[i].At:t.Words[k].End])
+		i = k + 1
+	}
+	return strings.Join(strings.Fields(b.String()), " ")
+}
+
+// Start gives when the cue of a word begins.
+func (t Text) Start(word int) time.Duration { return t.Cues[t.Words[word].Cue].Start }
+
+// cut adds the words of one cue; closing is the bracket that is still open.
+func (t *Text) cut(cue int, text string, closing rune) rune {
+	at := -1
+	gap := true
+	flush := func(end int) {
+		if at >= 0 {
+			t.add(cue, text, at, end, !gap)
+			at, gap = -1, false
+		}
+	}
+	for i, c := range text {
+		switch {
+		case closing != 0:
+			if c == closing {
+				closing = 0
+			}
+			continue
+		case c == '[':
+			flush(i)
+			closing = ']'
+			continue
+		}
+		switch class := classOf(text, i, c); {
+		case class == inWord && at >= 0 && turns(text, at, i, c):
+			flush(i)
+			at, gap = i, false
+		case class == inWord && at < 0:
+			at = i
+		case class == inWord:
+		default:
+			flush(i)
+			t.sign(cue, text, i, c)
+			gap = true
+		}
+	}
+	flush(len(text))
+	if closing != 0 && len(t.Words) > 0 && !strings.ContainsRune(text, ']') {
+		return 0 // a bracket that nobody closed hides no more than its cue
+	}
+	return closing
+}
+
+type place int
+
+const (
+	between place = iota
+	inWord
+)
+
+// classOf tells whether the rune c at i belongs to a word.
+func classOf(text string, i int, c rune) place {
+	switch {
+	case unicode.IsLetter(c), unicode.IsNumber(c), c == '°', c == '%', unicode.IsMark(c):
+		return inWord
+	case c == '.' || c == ',' || c == ':' || c == '/' || c == '⁄' || c == '\'' || c == '’':
+		before, _ := utf8.DecodeLastRuneInString(text[:i])
+		after, _ := utf8.DecodeRuneInString(text[i+utf8.RuneLen(c):])
+		if c == '\'' || c == '’' {
+			return mark(unicode.IsLetter(before) && unicode.IsLetter(after))
+		}
+		digits := isDigit(before) && isDigit(after)
+		if c == '/' || c == '⁄' {
+			return mark(digits && isFraction(text, i, utf8.RuneLen(c)))
+		}
+		if c == '.' && isDigit(after) && (before == ' ' || i == 0) {
+			return inWord // ".5"
+		}
+		return mark(digits)
+	}
+	return between
+}
+
+func mark(in bool) place {
+	if in {
+		return inWord
+	}
+	return between
+}
+
+func isDigit(c rune) bool { return c >= '0' && c <= '9' }
+
+// isFraction tells "1/2" from "180/160": the top has one digit and the bottom
+// at most two.
+func isFraction(text string, i, width int) bool {
+	left := 0
+	for k := i - 1; k >= 0 && text[k] >= '0' && text[k] <= '9'; k-- {
+		left++
+	}
+	right := 0
+	for k := i + width; k < len(text) && text[k] >= '0' && text[k] <= '9'; k++ {
+		right++
+	}
+	return left <= 1 && right <= 2
+}
+
+// turns tells whether a new word begins at i inside a run that began at at:
+// between figures and letters ("200g"), but not in "1st" or "B12".
+func turns(text string, at, i int, c rune) bool {
+	before, _ := utf8.DecodeLastRuneInString(text[:i])
+	figure := func(r rune) bool { return unicode.IsNumber(r) }
+	switch {
+	case c == '°' || c == '%':
+		return true
+	case before == '°':
+		return true
+	case figure(before) && unicode.IsLetter(c):
+		rest := strings.ToLower(text[i:])
+		for _, ordinal := range []string{"st", "nd", "rd", "th"} {
+			if strings.HasPrefix(rest, ordinal) && (len(rest) == 2 || !unicode.IsLetter(rune(rest[2]))) {
+				return false
+			}
+		}
+		first, _ := utf8.DecodeRuneInString(text[at:])
+		return figure(first) || first == '.'
+	}
+	return false
+}
+
+// add adds the word that stands at the bytes given.
+func (t *Text) add(cue int, text string, at, end int, join bool) {
+	word := strings.ToLower(text[at:end])
+	word = strings.ReplaceAll(word, "’", "'")
+	switch word {
+	case "°":
+		word = "degrees"
+	case "%":
+		word = "percent"
+	}
+	if s, ok := strings.CutSuffix(word, "'s"); ok && !contractions[s] {
+		word = s
+	}
+	t.Words = append(t.Words, Word{Text: word, Stem: Stem(word), Cue: cue, At: at, End: end, Join: join})
+}
+
+var contractions = set("it that there what here he she let who how where")
+
+// sign takes note of a sign between words.
+func (t *Text) sign(cue int, text string, i int, c rune) {
+	stop := None
+	switch c {
+	case '.', '!', '?', ';', '…':
+		stop = Sentence
+	case ',', ':', '—', '(', ')':
+		stop = Clause
+	case '–', '-', '‐', '‑', '−':
+		before, _ := utf8.DecodeLastRuneInString(text[:i])
+		after, _ := utf8.DecodeRuneInString(text[i+utf8.RuneLen(c):])
+		if unicode.IsNumber(before) && unicode.IsNumber(after) {
+			t.Words = append(t.Words, Word{Text: "to", Stem: "to", Cue: cue, At: i, End: i + utf8.RuneLen(c)})
+		} else if c == '–' || before == ' ' {
+			stop = Clause
+		}
+	case '$', '£', '€', '#':
+		t.Words = append(t.Words, Word{Text: string(c), Stem: string(c), Cue: cue, At: i, End: i + utf8.RuneLen(c)})
+	}
+	if n := len(t.Words); n > 0 && t.Words[n-1].Stop < stop && t.Words[n-1].Cue == cue {
+		t.Words[n-1].Stop = stop
+	}
+}
+
+var fillers = set("um uh uhm umm er erm hmm hm mm mmm ah eh")
+
+// dropFillers takes out what only fills a pause. A stop behind a filler stays.
+func (t *Text) dropFillers() {
+	kept := t.Words[:0]
+	drop := func(stop Stop) {
+		if n := len(kept); n > 0 && kept[n-1].Stop < stop && stop == Sentence {
+			kept[n-1].Stop = stop
+		}
+	}
+	for i := 0; i < len(t.Words); i++ {
+		w := t.Words[i]
+		if fillers[w.Text] {
+			if n := len(kept); n > 0 && kept[n-1].Stop == Clause && w.Stop == Clause {
+				kept[n-1].Stop = None // "two, um, cups"
+			}
+			drop(w.Stop)
+			continue
+		}
+		if w.Text == "you" && w.Stop == None && i+1 < len(t.Words) && t.Words[i+1].Text == "know" && (t.Words[i+1].Stop != None || i > 0 && isNumberWord(t.Words[i-1].Text)) {
+			drop(t.Words[i+1].Stop)
+			i++
+			continue
+		}
+		kept = append(kept, w)
+	}
+	t.Words = kept
+}
+
+// Stem takes a plural's ending off a word.
+func Stem(w string) string {
+	switch n := len(w); {
+	case n < 4 && w != "egg":
+		return w
+	case w == "leaves":
+		return "leaf"
+	case w == "loaves":
+		return "loaf"
+	case w == "halves":
+		return "half"
+	case strings.HasSuffix(w, "ies") && n > 4:
+		return w[:n-3] + "y"
+	case strings.HasSuffix(w, "oes"), strings.HasSuffix(w, "ches"), strings.HasSuffix(w, "shes"), strings.HasSuffix(w, "sses"), strings.HasSuffix(w, "xes"):
+		return w[:n-2]
+	case strings.HasSuffix(w, "ss"), strings.HasSuffix(w, "us"), strings.HasSuffix(w, "is"):
+		return w
+	case strings.HasSuffix(w, "s"):
+		return w[:n-1]
+	}
+	return w
+}
+
+func set(words string) map[string]bool {
+	m := map[string]bool{}
+	for _, w := range strings.Fields(words) {
+		m[w] = true
+	}
+	return m
+}

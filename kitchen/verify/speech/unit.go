@@ -1,0 +1,161 @@
+package speech
+
+import (
+	"benchproof/kitchen/measure"
+)
+
+// week is a unit of time that recipes do not count in, but people do.
+const week = measure.Unit("week")
+
+// notUnits are words that measure's vocabulary knows as units and that speech
+// uses otherwise, or letters that only stand right behind figures.
+var notUnits = set("go in ins t ts tb c p rib ribs ear ears strip strips bar bars head heads box boxes bag bags ball balls block blocks piece pieces each ea tub tubs can cube cubes scoop scoops env cp # T m gr")
+
+var letters = map[string]measure.Unit{"g": measure.Gram, "l": measure.Litre, "h": measure.Hour, "s": measure.Second, "m": measure.Minute}
+
+// unit reads the unit at word i. figures tells that a number in figures stands
+// right before it.
+func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
+	w := t.word(i)
+	if w == "" || i > 0 && t.Words[i-1].Stop == Sentence {
+		return "", i, false
+	}
+	if u, ok := letters[w]; ok {
+		return u, i + 1, figures && (w == "g" || w == "l" || t.Words[i].Join)
+	}
+	switch w {
+	case "fluid", "fl":
+		switch t.word(i + 1) {
+		case "ounce", "ounces", "oz":
+			return measure.FluidOunce, i + 2, true
+		}
+		return "", i, false
+	case "tea", "table", "dessert":
+		switch t.word(i + 1) {
+		case "spoon", "spoons", "spoonful", "spoonfuls":
+			return map[string]measure.Unit{"tea": measure.Teaspoon, "table": measure.Tablespoon, "dessert": measure.Dessertspn}[w], i + 2, true
+		}
+		return "", i, false
+	case "week", "weeks":
+		return week, i + 1, true
+	case "mil", "mils", "mill", "mills":
+		return measure.Millilitre, i + 1, true
+	case "can":
+		if t.word(i+1) == "of" || figures {
+			return measure.Tin, i + 1, true
+		}
+		return "", i, false
+	case "in":
+		return measure.Inch, i + 1, figures && t.Words[i].Join
+	}
+	if notUnits[w] {
+		return "", i, false
+	}
+	u, ok = measure.ParseUnit(w)
+	if !ok || u == measure.Each || u.Kind() == measure.Temperature {
+		return "", i, false
+	}
+	if next := t.word(i + 1); w == "pound" && (next == "cake" || next == "cakes") || w == "cup" && (next == "cakes" || next == "cake") || w == "stick" && next == "blender" {
+		return "", i, false
+	}
+	return u, i + 1, true
+}
+
+var minutesIn = map[measure.Unit]measure.Number{
+	measure.Second: measure.Ratio(1, 60), measure.Minute: measure.Whole(1), measure.Hour: measure.Whole(60),
+	measure.Day: measure.Whole(24 * 60), week: measure.Whole(7 * 24 * 60),
+}
+
+// stretch makes s a time in minutes and reads what more belongs to it: "an hour
+// and a half", "2 hours 20", "30 minutes to an hour", "a minute or two".
+func (t Text) stretch(s *Said) {
+	per := minutesIn[s.Unit]
+	s.Kind = Time
+	s.Amount.Range = s.Amount.Range.Scale(per)
+	s.Amount.Unit = measure.Minute
+	before := s.To
+	t.half(s, per)
+	if s.To > before {
+		return
+	}
+	if t.smaller(s, per) {
+		return
+	}
+	t.longerEnd(s, per)
+}
+
+// smaller adds the minutes of "an hour and twenty minutes", "2 hours 30".
+func (t Text) smaller(s *Said, per measure.Number) bool {
+	if !s.Amount.IsSingle() || per.Cmp(measure.Whole(1)) < 0 || s.Unit == measure.Day || s.Unit == week || !t.open(s.To-1) {
+		return false
+	}
+	k := s.To
+	joined := t.word(k) == "and"
+	if joined {
+		k++
+	}
+	n, ok := t.number(k)
+	if !ok || n.part || n.value.Cmp(measure.Whole(60)) >= 0 {
+		return false
+	}
+	rng := measure.One(n.value)
+	u, to, ok := t.unit(n.to, !n.words)
+	switch {
+	case ok && u.Kind() == measure.Time && minutesIn[u].Cmp(per) < 0:
+		rng = rng.Scale(minutesIn[u])
+	case !ok && s.Unit == measure.Hour && n.value.Cmp(measure.Whole(10)) >= 0 && t.bareMinutes(n.to, joined):
+		to = n.to
+	default:
+		return false
+	}
+	s.Amount.Range = s.Amount.Range.Add(rng)
+	s.To, s.Article = to, false
+	return true
+}
+
+// bareMinutes tells whether the minutes of "an hour and twenty" may stand
+// without their word before word i.
+func (t Text) bareMinutes(i int, joined bool) bool {
+	if i >= len(t.Words) || t.Words[i-1].Stop != None {
+		return true
+	}
+	switch t.word(i) {
+	case "until", "till", "then", "and", "in", "at", "for", "with", "on", "total", "so", "or", "now", "it's", "that's", "before", "you", "the", "i", "we":
+		return true
+	}
+	return false
+}
+
+// longerEnd reads the upper end of "30 minutes to an hour", "a minute or two".
+func (t Text) longerEnd(s *Said, per measure.Number) {
+	w := t.word(s.To)
+	if w != "to" && w != "or" || !s.Amount.IsSingle() || !t.open(s.To-1) {
+		return
+	}
+	k := s.To + 1
+	if n, ok := t.number(k); ok {
+		if n.part && (t.word(n.to) == "an" || t.word(n.to) == "a") {
+			n.to++
+		}
+		upper := n.value
+		u, to, ok := t.unit(n.to, !n.words)
+		switch {
+		case ok && minutesIn[u].Sign() > 0:
+			upper = upper.Mul(minutesIn[u])
+		case !ok && w == "or" && upper.Equal(measure.Whole(2)):
+			upper, to = upper.Mul(per), n.to
+			s.About = true
+		default:
+			return
+		}
+		if upper.Cmp(s.Amount.From) > 0 {
+			s.Amount.To, s.To = upper, to
+		}
+		return
+	}
+	if a := t.word(k); a == "an" || a == "a" {
+		if u, to, ok := t.unit(k+1, false); ok && minutesIn[u].Cmp(s.Amount.From) > 0 {
+			s.Amount.To, s.To = minutesIn[u], to
+		}
+	}
+}
