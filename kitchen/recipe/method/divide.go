@@ -35,7 +35,16 @@ func changes(a, b string) bool {
 		return false // "then 10 minutes more" goes on as before
 	}
 	first, second := Read(a), Read(b)
-	return first.HasMinutes && second.HasMinutes && (first.Station != second.Station || first.HandsOn != second.HandsOn)
+	if !first.HasMinutes || !second.HasMinutes {
+		return false
+	}
+	return first.HandsOn != second.HandsOn || first.Station != second.Station && !staysInMixer(first, second)
+}
+
+// staysInMixer tells that work begun in the mixer goes on without another place
+// named: "Knead on low for 5 minutes, then add the butter and knead 6 more."
+func staysInMixer(first, second Reading) bool {
+	return first.Station == mixer && second.Station == bench && first.HandsOn && second.HandsOn
 }
 
 // ordersSomething tells whether any verb of the text orders something.
