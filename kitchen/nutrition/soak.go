@@ -23,7 +23,7 @@ var (
 		regexp.MustCompile(`(?i)\bfor (the )?marina(de|ting)\b`)}
 	bath = soak{"cooking water",
 		regexp.MustCompile(`(?i)\b((poaching|cooking|boiling|blanching|steaming) (liquid|liquor|water|bath)|soaking water|water bath|(alkaline|soda|lye) bath|court[- ]bouillon)\b`),
-		regexp.MustCompile(`(?i)\b(for|to) ((the|a) )?(boil(ing)?|blanch(ing)?|poach(ing)?|steam(ing)?|(pasta|potato|cooking|boiling|blanching|poaching|steaming)[- ]?(water|liquid|pot|pan)|(cook|boil)(ing)? (the )?(pasta|noodles|potatoes|spaghetti|gnocchi|dumplings|vegetables|beans|eggs)|water bath|bain[- ]marie)\b`)}
+		regexp.MustCompile(`(?i)\b(for|to) ((the|a) )?(boil(ing)?|blanch(ing)?|poach(ing)?|steam(ing)?|(pasta|potato|cooking|boiling|blanching|poaching|steaming)[- ]?(water|liquid|pot|pan)|((cook|boil)(ing)? )?(the )?(pasta|noodles|potatoes|spaghetti|gnocchi|dumplings|vegetables|beans|eggs)|water bath|bain[- ]marie)\b`)}
 )
 
 // What the steps do with a soak.
