@@ -43,6 +43,7 @@ type program struct {
 	Scale     scaleCommand     `cmd:"" help:"Scale a recipe by a factor, to a number of pieces, to a tin, or to what is in hand."`
 	Nutrition nutritionCommand `cmd:"" help:"Reckon a recipe's energy, nutrients and allergens."`
 	Convert   convertCommand   `cmd:"" help:"Convert one ingredient line to another measure."`
+	Plan      planCommand      `cmd:"" help:"Plan tasks around stations and waits so that the last ends early."`
 	Describe  describeCommand  `cmd:"" help:"Print an episode's description block."`
 }
 

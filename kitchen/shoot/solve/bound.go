@@ -1,0 +1,74 @@
+package solve
+
+import (
+	"slices"
+
+	"benchproof/kitchen/shoot/project"
+)
+
+// bound gives a makespan that no plan can beat: the longest chain of tasks and
+// waits, and for each station the load of the tasks that start late enough and
+// have enough to follow, between that head and that tail (energetic reasoning
+// on the intervals of heads and tails).
+func (in *instance) bound() int {
+	best := 0
+	for i := range in.n {
+		best = max(best, in.first[i]+in.tail[i])
+	}
+	for r := range in.stations {
+		best = max(best, in.stationBound(r))
+	}
+	return best
+}
+
+// load is the part of a station that one task takes, between its head and what
+// must follow its end.
+type load struct{ head, minutes, amount, queue int }
+
+func (in *instance) stationBound(station int) int {
+	var loads []load
+	for i := range in.n {
+		for _, u := range in.uses[i] {
+			if u.station == station && in.minutes[i] > 0 {
+				loads = append(loads, load{in.first[i], in.minutes[i], u.amount, in.tail[i] - in.minutes[i]})
+			}
+		}
+	}
+	slices.SortFunc(loads, func(a, b load) int { return b.queue - a.queue })
+	heads := make([]int, 0, len(loads))
+	for _, l := range loads {
+		heads = append(heads, l.head)
+	}
+	slices.Sort(heads)
+	best := 0
+	for _, head := range slices.Compact(heads) {
+		sum := 0
+		for _, l := range loads { // the longest queue first: the rest has at least this one
+			if l.head >= head {
+				sum += l.minutes * l.amount
+				best = max(best, delivered(in.stations[station], head, sum)+l.queue)
+			}
+		}
+	}
+	return best
+}
+
+// delivered is the first minute by which a station, from a minute on, can have
+// given so many unit-minutes; 0 if it never can.
+func delivered(s project.Station, from, sum int) int {
+	capacity, at := s.CapacityAt(from), from
+	for _, level := range s.Changes {
+		if level.From <= from {
+			continue
+		}
+		if capacity > 0 && (level.From-at)*capacity >= sum {
+			break
+		}
+		sum -= (level.From - at) * capacity
+		capacity, at = level.Capacity, level.From
+	}
+	if capacity == 0 {
+		return 0
+	}
+	return at + (sum+capacity-1)/capacity
+}

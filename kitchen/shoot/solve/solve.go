@@ -1,0 +1,158 @@
+package solve
+
+import (
+	"context"
+	"slices"
+	"time"
+
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/shoot/project"
+)
+
+// Options say how long to look. The zero Options look until the plan is proved
+// best or DefaultSteps are done.
+type Options struct {
+	Steps    int            // plans tried and contradictions met; 0 takes DefaultSteps
+	Budget   time.Duration  // 0 for no limit of time
+	Seed     uint64         // another seed looks elsewhere; a plan follows from project, steps and seed
+	Progress func(Progress) // called at each better plan or bound, by Plan's goroutine; may be nil
+}
+
+// DefaultSteps is enough for a day of 150 tasks.
+const DefaultSteps = 200_000
+
+// Progress is how far a search has come.
+type Progress struct {
+	Makespan int // of the best plan so far; −1 while there is none
+	Bound    int // no plan is shorter
+	Steps    int // so far
+}
+
+// Result is the best plan found.
+type Result struct {
+	Starts   []int // minutes from zero, one a task
+	Makespan int   // the end of the last task
+	Bound    int   // no plan ends earlier; proved
+	Optimal  bool  // Makespan equals Bound
+	Steps    int   // how many it took
+}
+
+// Plan looks for the plan whose last task ends earliest. With the same project
+// and options it gives the same plan, unless time ran out. When ctx ends it
+// gives the best plan so far.
+//
+// The error is fault.Invalid and names the tasks: what Check finds, or waits,
+// times and stations that leave no plan. It is fault.Busy if no plan was found
+// and none was proved impossible.
+func Plan(ctx context.Context, p project.Project, o Options) (Result, error) {
+	if err := p.Check(); err != nil {
+		return Result{}, err
+	}
+	if o.Steps <= 0 {
+		o.Steps = DefaultSteps
+	}
+	s := newSearch(ctx, p, o)
+	return s.run()
+}
+
+// search is one call of Plan.
+type search struct {
+	ctx      context.Context
+	options  Options
+	deadline time.Time // zero for none
+	project  project.Project
+	in       *instance
+	breed    *population
+	best     []int // nil while there is no plan
+	makespan int
+	bound    int
+	steps    int
+	hopeless bool // proved that there is no plan
+}
+
+func newSearch(ctx context.Context, p project.Project, o Options) *search {
+	s := &search{ctx: ctx, options: o, project: p, makespan: never}
+	if o.Budget > 0 {
+		s.deadline = time.Now().Add(o.Budget)
+	}
+	return s
+}
+
+func (s *search) run() (Result, error) {
+	in, ok := newInstance(s.project)
+	s.in = in
+	if !ok {
+		return Result{}, s.impossible()
+	}
+	s.raise(in.bound())
+	s.breed = newPopulation(in, s.options.Seed)
+	s.look()
+	switch {
+	case s.best != nil:
+		return Result{Starts: s.best, Makespan: s.makespan, Bound: s.bound, Optimal: s.makespan == s.bound, Steps: s.steps}, nil
+	case s.hopeless:
+		return Result{}, s.impossible()
+	}
+	return Result{}, &fault.Error{Kind: fault.Busy, Say: "No plan was found in the time given, and none was proved impossible. Allow longer waits, or give it more time."}
+}
+
+// look takes turns at breeding and proving until one of them is done.
+func (s *search) look() {
+	for turn := 1000; !s.done(); turn += turn / 2 {
+		s.breedFor(turn)
+		if s.done() {
+			return
+		}
+	}
+}
+
+func (s *search) breedFor(steps int) {
+	before := s.breed.steps
+	s.breed.run(min(steps, s.options.Steps-s.steps), s.bound, s.stopped)
+	s.steps += s.breed.steps - before
+	if m, ok := s.breed.best(); ok {
+		s.take(m.starts)
+	}
+}
+
+// take keeps a plan that is better than the best so far.
+func (s *search) take(starts []int) {
+	makespan := s.project.Makespan(starts)
+	if s.best != nil && makespan >= s.makespan {
+		return
+	}
+	s.best, s.makespan = slices.Clone(starts), makespan
+	s.tell()
+}
+
+// raise keeps a bound that is better than the best so far.
+func (s *search) raise(bound int) {
+	if bound > s.bound {
+		s.bound = bound
+		s.tell()
+	}
+}
+
+func (s *search) tell() {
+	if s.options.Progress == nil {
+		return
+	}
+	makespan := s.makespan
+	if s.best == nil {
+		makespan = -1
+	}
+	s.options.Progress(Progress{Makespan: makespan, Bound: s.bound, Steps: s.steps})
+}
+
+func (s *search) done() bool {
+	return s.hopeless || s.best != nil && s.makespan <= s.bound || s.steps >= s.options.Steps || s.stopped()
+}
+
+// stopped tells whether nobody waits any longer.
+func (s *search) stopped() bool {
+	return s.ctx.Err() != nil || !s.deadline.IsZero() && time.Now().After(s.deadline)
+}
+
+func (s *search) impossible() error {
+	return fault.Invalidf("tasks", "There is no plan.")
+}
