@@ -63,6 +63,7 @@ type Scaler struct {
 	PiecesError string
 	Measure     string // sent along, so that the switch stays; "" for as written
 	Trying      string // "at × 2, not kept"; "" if what is drawn is kept
+	More        Form   // by piece weight, tin or what is in hand; folded. Zero draws none.
 }
 
 // ComponentBlock is one component: its lines, then its steps. Ingredients of

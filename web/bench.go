@@ -39,6 +39,22 @@ func addMasses(body *views.RecipeBody, r recipe.Recipe, w recipe.Writer) {
 	}
 }
 
+// lossNote says what the trials measured of the weight lost in cooking, and what
+// that makes of the recipe at its scale; "" if none measured both weights.
+func lossNote(trials []episode.Trial, r recipe.Recipe, w recipe.Writer) string {
+	loss, measured := episode.MeanLoss(trials)
+	if measured == 0 {
+		return ""
+	}
+	note := fmt.Sprintf("At the bench it lost %s of its weight in cooking (%s).", percent(loss), count(measured, "trial", "trials"))
+	mass, err := recipe.MassOf(r, "", w)
+	if err != nil || len(mass.Missing) > 0 || mass.Grams.IsZero() {
+		return note
+	}
+	left := measure.Whole(1).Sub(loss.Quo(measure.Whole(100)))
+	return note + " What is weighed out at this scale, " + gramsText(mass.Grams) + " in all, comes to about " + gramsText(mass.Grams.Scale(left)) + "."
+}
+
 // gramsText writes a mass, or a range of them, to the gram.
 func gramsText(mass measure.Range) string {
 	from, to := mass.From.Round(measure.Whole(1)), mass.To.Round(measure.Whole(1))

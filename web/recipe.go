@@ -89,8 +89,8 @@ func (s *Server) drawVersion(w http.ResponseWriter, r *http.Request, v version) 
 		return err
 	}
 	path, style := versionPath(v.Version), styleOf(r)
-	want := wantedScale(r.URL.Query(), v.Reading, measure.Whole(1))
 	writer := s.writer(show, v.Reading, style)
+	want := wantedScale(r.URL.Query(), v.Reading, measure.Whole(1), writer)
 	scaled := recipe.Scale(v.Reading, want.by, writer)
 	body := newBody(scaled)
 	addBench(&body, scaled.Recipe, writer, show)

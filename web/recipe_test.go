@@ -126,8 +126,10 @@ func TestScalingByFactorAndByPieces(t *testing.T) {
 	s.shows(episode+"/recipe?pieces=12", "375 g")
 	s.shows(episode+"/recipe?factor=3&pieces=8&was=1", "750 g") // the factor was changed, the pieces were not
 	s.shows(episode+"/recipe?factor=1&pieces=24&was=1", "750 g")
+	s.shows(episode+"/recipe?from=20+cm+round&to=23+cm+round", "331 g") // 1.3225, the ratio of the areas
+	s.shows(episode+"/recipe?have=100+g+butter", "500 g")
 	s.shows(episode+"/recipe", "250 g")
-	for _, wrong := range []string{"factor=much", "factor=0", "factor=-1", "factor=1001", "pieces=none", "pieces=99999999"} {
+	for _, wrong := range []string{"factor=much", "factor=0", "factor=-1", "factor=1001", "from=20+cm+round", "from=a+hat&to=a+boot", "have=3+herrings", "each=heavy", "pieces=none", "pieces=99999999"} {
 		if got := s.get(episode + "/recipe?" + wrong); got.status != http.StatusUnprocessableEntity {
 			t.Errorf("%s = %d, want 422", wrong, got.status)
 		}

@@ -3,6 +3,7 @@ package web
 import (
 	"fmt"
 	"net/http"
+	"net/url"
 
 	"benchproof/kitchen/episode"
 	"benchproof/kitchen/recipe"
@@ -15,8 +16,14 @@ func (s *Server) showRecipeSheet(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	want := wantedScale(r.URL.Query(), d.version.Reading, d.episode.Scale)
+	want := s.wantedFor(d, r.URL.Query())
 	return s.drawRecipeSheet(w, r, d, want)
+}
+
+// wantedFor is the scale asked for of the episode's recipe.
+func (s *Server) wantedFor(d *desk, typedValues url.Values) wanted {
+	reading := d.version.Reading
+	return wantedScale(typedValues, reading, d.episode.Scale, s.writer(d.show, reading, recipe.AsWritten))
 }
 
 func (s *Server) drawRecipeSheet(w http.ResponseWriter, r *http.Request, d *desk, want wanted) error {
@@ -60,6 +67,9 @@ func (s *Server) episodeBody(r *http.Request, d *desk, want wanted) (views.Recip
 		return body, err
 	}
 	body.Marks = provedMarks(trials)
+	if note := lossNote(trials, scaled.Recipe, writer); note != "" {
+		body.ScaleNotes = append(body.ScaleNotes, note)
+	}
 	versions, err := s.versionRows(r, d.version.Version)
 	if err != nil {
 		return body, err
@@ -101,7 +111,7 @@ func (s *Server) keepScale(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	want := wantedScale(form.values, d.version.Reading, d.episode.Scale)
+	want := s.wantedFor(d, form.values)
 	if want.err() != nil {
 		return s.drawRecipeSheet(w, r, d, want)
 	}

@@ -20,15 +20,21 @@ type wanted struct {
 	asked                    bool
 	factor, pieces           string
 	factorError, piecesError string
+	typed                    url.Values
+	other                    error // what is wrong with one of otherWays
 }
 
 // wantedScale reads factor and pieces out of typed values. A form sends both
 // fields and the factor it was drawn with: the field that was changed counts.
 // Without either, or with a wrong one, the scale is kept.
-func wantedScale(typedValues url.Values, r recipe.Recipe, kept measure.Number) wanted {
-	want := wanted{by: kept, factor: typedValues.Get("factor"), pieces: typedValues.Get("pieces")}
+func wantedScale(typedValues url.Values, r recipe.Recipe, kept measure.Number, w recipe.Writer) wanted {
+	want := wanted{by: kept, factor: typedValues.Get("factor"), pieces: typedValues.Get("pieces"), typed: typedValues}
 	was := typedValues.Get("was")
-	switch {
+	switch by, asked, err := otherWay(typedValues, r, w); {
+	case err != nil:
+		want.other = err
+	case asked:
+		want.by, want.asked = by, true
 	case want.pieces != "" && (want.factor == "" || want.factor == was && !piecesAre(want.pieces, r, was)):
 		by, err := piecesFactor(r, want.pieces)
 		if err != nil {
@@ -74,7 +80,7 @@ func (w wanted) err() error {
 	case w.factorError != "":
 		return fault.Invalidf("factor", "%s", w.factorError)
 	}
-	return nil
+	return w.other
 }
 
 // newScaler words the scale controls of the recipe r at path.
@@ -83,6 +89,7 @@ func newScaler(path string, r recipe.Recipe, want wanted, style recipe.Style) vi
 		TryPath: path, Factor: measure.FormatNumber(want.by), Was: measure.FormatNumber(want.by), FactorError: want.factorError,
 		PiecesError: want.piecesError, Measure: string(style),
 	}
+	scaler.More = otherWaysForm(path, want.typed, want.other)
 	if want.factorError != "" {
 		scaler.Factor = want.factor
 	}

@@ -167,7 +167,7 @@ func sendShared(w http.ResponseWriter, r *http.Request, contentType string, body
 func (s *Server) sharePage(r *http.Request, d *desk) (views.SharePage, error) {
 	path := r.URL.Path
 	reading, style := d.version.Reading, styleOf(r)
-	want := wantedScale(r.URL.Query(), reading, d.episode.Scale)
+	want := s.wantedFor(d, r.URL.Query())
 	body := newBody(recipe.Scale(reading, want.by, s.writer(d.show, reading, style)))
 	body.Name, body.Credits = cardTitle(d), nil
 	body.Measures = measureChoices(path, want, style)

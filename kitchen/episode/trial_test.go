@@ -28,3 +28,17 @@ func TestLossNeedsBothWeights(t *testing.T) {
 		}
 	}
 }
+
+func TestMeanLossLeavesOutWhatWasNotMeasured(t *testing.T) {
+	trials := []episode.Trial{
+		{DoughGrams: measure.Whole(1000), BakedGrams: measure.Whole(900)},
+		{DoughGrams: measure.Whole(1000)},
+		{DoughGrams: measure.Whole(1000), BakedGrams: measure.Whole(880)},
+	}
+	if loss, n := episode.MeanLoss(trials); n != 2 || !loss.Equal(measure.Whole(11)) {
+		t.Errorf("MeanLoss() = %v of %d trials, want 11 of 2", loss, n)
+	}
+	if _, n := episode.MeanLoss(trials[1:2]); n != 0 {
+		t.Errorf("MeanLoss() of nothing measured counts %d trials", n)
+	}
+}
