@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -36,7 +37,7 @@ func (c *nutritionCommand) Run(std streams) error {
 		return err
 	}
 	if !slices.ContainsFunc(reading.Components, func(c recipe.Component) bool { return len(c.Lines) > 0 }) {
-		return fault.Invalidf("file", "No ingredient was found in %s. Write one on a line, such as “200 g flour”.", c.File)
+		return fault.Invalidf("file", "No ingredient was found in the recipe. Write one on a line, such as “200 g flour”.")
 	}
 	facts := nutrition.Of(reading, recipe.Writer{Larder: reader.Larder, House: system})
 	if finished.Sign() > 0 {
@@ -163,12 +164,14 @@ func newLabelDocument(l nutrition.Label) labelDocument {
 	return d
 }
 
-// list gives an empty JSON list where there is none.
+// list gives words as a JSON list, an empty one where there are none, in plain
+// blanks.
 func list(words []string) []string {
-	if words == nil {
-		return []string{}
+	all := make([]string, len(words))
+	for i, w := range words {
+		all[i] = plain(w)
 	}
-	return words
+	return all
 }
 
 // figureRows are the figures of the whole, as they are named in the text.
@@ -212,8 +215,9 @@ func nutritionText(title string, f nutrition.Facts, report safety.Report) string
 	return s.String()
 }
 
+// percentText rounds a share of three decimals down.
 func percentText(share float64) string {
-	return fmt.Sprintf("%d %%", int(share*100))
+	return fmt.Sprintf("%d %%", int(math.Round(share*1000))/10)
 }
 
 func (s *sheet) label(name string, l nutrition.Label) {

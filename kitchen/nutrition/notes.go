@@ -118,13 +118,14 @@ func (c *count) noteUnknownNutrients() {
 // labelled are the nutrients that the figures give.
 var labelled = []food.Nutrient{food.EnergyKcal, food.Protein, food.Fat, food.Saturated, food.Carbohydrate, food.Sugars, food.Fibre, food.SodiumMilligrams}
 
-// percent writes a share, never "100 %" of less than the whole.
+// percent writes a share, rounded down: "100 %" is the whole.
 func percent(share measure.Number) string {
-	p := share.Mul(measure.Whole(100)).Round(measure.Whole(1))
-	if p.Equal(measure.Whole(100)) && share.Cmp(measure.Whole(1)) < 0 {
-		p = measure.Whole(99)
+	p := share.Mul(measure.Whole(100))
+	whole := p.Round(measure.Whole(1))
+	if whole.Cmp(p) > 0 {
+		whole = whole.Sub(measure.Whole(1))
 	}
-	return measure.FormatDecimal(p, 0) + " %"
+	return measure.FormatDecimal(whole, 0) + " %"
 }
 
 // inGrams writes a weight for a sentence: "4.5 g", "92 g", "1.61 kg".
