@@ -48,8 +48,8 @@ func lossNote(trials []episode.Trial, r recipe.Recipe, w recipe.Writer) string {
 	}
 	note := fmt.Sprintf("At the bench it lost %s of its weight in cooking (%s).", percent(loss), count(measured, "trial", "trials"))
 	mass, err := recipe.MassOf(r, "", w)
-	if err != nil || len(mass.Missing) > 0 || mass.Grams.IsZero() {
-		return note
+	if err != nil || len(mass.Missing) > 0 || mass.Grams.IsZero() || len(r.Components) > 1 {
+		return note // glazes and fillings are weighed out too, and not all of it is cooked
 	}
 	left := measure.Whole(1).Sub(loss.Quo(measure.Whole(100)))
 	return note + " What is weighed out at this scale, " + gramsText(mass.Grams) + " in all, comes to about " + gramsText(mass.Grams.Scale(left)) + "."
