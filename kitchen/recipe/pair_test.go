@@ -36,3 +36,23 @@ func TestAPairOfFoodsIsTwoLines(t *testing.T) {
 		}
 	}
 }
+
+func TestOneOfAThingIsOne(t *testing.T) {
+	for text, want := range map[string]string{
+		"an egg, beaten":          "1",
+		"a large egg":             "1",
+		"a small onion":           "1",
+		"a little oil":            "",
+		"a small amount of oil":   "",
+		"a large quantity of ice": "",
+	} {
+		line := recipe.Reader{}.ReadLine(text)
+		got := ""
+		if line.HasAmount {
+			got = line.Amount.From.String()
+		}
+		if got != want {
+			t.Errorf("ReadLine(%q): amount %q, want %q", text, got, want)
+		}
+	}
+}

@@ -20,7 +20,7 @@ func (l *line) takeAmount() bool {
 		text = number + " dozen" + after[len("doz."):]
 	}
 	r, rest, ok := measure.ReadAmount(text)
-	if !ok && noun != "" && !loose[lexicon.Lower(lexicon.FirstWord(noun))] {
+	if !ok && noun != "" && !startsLoosely(noun) {
 		r, rest, ok = l.readArticle(noun)
 	}
 	if !ok {
@@ -34,6 +34,17 @@ func (l *line) takeAmount() bool {
 	}
 	l.take(r, rest)
 	return true
+}
+
+// startsLoosely tells words that name no number after "a": "little oil", "small
+// amount of oil"; but "large egg" is one egg.
+func startsLoosely(noun string) bool {
+	word, after, _ := strings.Cut(lexicon.Lower(noun), " ")
+	if !sized[word] {
+		return loose[word]
+	}
+	next := lexicon.FirstWord(after)
+	return next == "" || loose[next] || vague[next]
 }
 
 // readArticle reads "a lemon" as one lemon, "a thumb-sized piece of ginger" as
@@ -286,6 +297,12 @@ var (
 	// loose words after "a" name no number: "a little oil".
 	loose = lexicon.Of(`little few bit lot good generous touch some small large big whole little-bit shake grind grinding sprinkle sprinkling
 		scattering mix mixture selection choice variety`)
+
+	// sized words tell how large the one thing is.
+	sized = lexicon.Of(`small large big whole`)
+
+	// vague things have no number, whatever their size.
+	vague = lexicon.Of(`amount quantity helping portion serving dish`)
 
 	// informal units are always only nearly meant; a line need not say so.
 	informal = map[measure.Unit]bool{

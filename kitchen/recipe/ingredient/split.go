@@ -38,7 +38,7 @@ func Split(text string) []string {
 // "200 g in all" name none.
 func startsIngredient(text string) bool {
 	if noun := cutArticle(text); noun != "" {
-		return !loose[lexicon.Lower(lexicon.FirstWord(noun))] && !isPreparation(noun)
+		return !startsLoosely(noun) && !isPreparation(noun)
 	}
 	r, rest, ok := measure.ReadAmount(text)
 	if !ok || !r.HasAmount() || rest == "" {

@@ -12,7 +12,7 @@ import (
 // times, minutes and degrees are no amounts of food.
 func startsMeasured(words string) bool {
 	fields := firstFields(words, 5)
-	for len(fields) > 1 && vague[fields[0]] {
+	for len(fields) > 1 && (vague[fields[0]] || fields[0] == "an" && fields[1] == "additional") {
 		fields = fields[1:]
 	}
 	if len(fields) == 0 {
@@ -28,7 +28,7 @@ func startsMeasured(words string) bool {
 	}
 	switch {
 	case first == "a" || first == "an" || first == "half" || first == "the":
-		return containers[next] || sizes[next] && len(fields) > 2 && containers[fields[2]] || partOf(fields[1:])
+		return containers[bare(next)] || sizes[next] && len(fields) > 2 && containers[bare(fields[2])] || partOf(fields[1:])
 	case numberWords[first]:
 		return next != "" && !strings.HasPrefix(next, "minute") && !strings.HasPrefix(next, "hour")
 	case containers[first]:
@@ -36,6 +36,9 @@ func startsMeasured(words string) bool {
 	}
 	return partOf(fields)
 }
+
+// bare takes the comma off a word: "an egg, beaten".
+func bare(word string) string { return strings.TrimRight(word, ",") }
 
 // partOf tells "juice of", "zest and juice of", "finely grated zest of".
 func partOf(fields []string) bool {
@@ -129,7 +132,7 @@ func firstFields(words string, n int) []string {
 
 var (
 	vague = lexicon.Of(`about approx approx. approximately roughly around circa ca ca. c. scant heaped heaping generous good
-		just over under another an additional at least up to level rounded nearly almost`)
+		just over under another additional at least up to level rounded nearly almost`)
 	numberWords = lexicon.Of(`one two three four five six seven eight nine ten eleven twelve dozen couple quarter third`)
 	containers  = lexicon.Of(`pinch pinches handful handfuls knob dash splash glug drizzle dollop sprinkle sprinkling bunch sprig
 		sprigs clove cloves stick tin can jar packet packets sachet envelope slice slices piece cup cups tablespoon

@@ -40,6 +40,8 @@ func TestSort(t *testing.T) {
 		{"a title that starts with a number", "3 bean chilli\nServes 4\n\n2 onions\n", "title: 3 bean chilli\nyield: Serves 4\nline[]: 2 onions\n"},
 		{"a labelled title", "Recipe: Barley buns\n\n200 g barley\n", "title: Barley buns\nline[]: 200 g barley\n"},
 		{"facts above the title's block", "Buns\nPrep 10 min | Serves 4\n200 g flour\n", "title: Buns\nyield: Prep 10 min | Serves 4\nline[]: 200 g flour\n"},
+		{"one of a thing comes first", "Buns\nServes 4\n\nan egg, beaten\na large onion, diced\n200 g flour\n",
+			"title: Buns\nyield: Serves 4\nline[]: an egg, beaten\nline[]: a large onion, diced\nline[]: 200 g flour\n"},
 		{"introduction", "Buns\nThis is what we make when it rains.\n\n200 g flour\n", "title: Buns\nintro: This is what we make when it rains.\nline[]: 200 g flour\n"},
 		{"components by colon", "Tart\n\nPastry:\n200 g flour\n\nFilling:\n3 eggs\n",
 			"title: Tart\ncomponent[Pastry]: Pastry:\nline[Pastry]: 200 g flour\ncomponent[Filling]: Filling:\nline[Filling]: 3 eggs\n"},
