@@ -13,8 +13,16 @@ import (
 // maxRecipe is more than any recipe; it keeps a wrong file from filling memory.
 const maxRecipe = 1 << 20
 
-// readText reads a file, or standard input for "-".
+// maxCaptions is more than the captions of any cut of four hours.
+const maxCaptions = 16 << 20
+
+// readText reads a recipe's file, or standard input for "-".
 func readText(name string, in io.Reader) (string, error) {
+	return readTextUpTo(name, in, maxRecipe, "that is no recipe")
+}
+
+// readTextUpTo reads a file of at most limit bytes; no says what a larger one is.
+func readTextUpTo(name string, in io.Reader, limit int64, no string) (string, error) {
 	source := in
 	if name != "-" {
 		file, err := os.Open(name)
@@ -24,12 +32,12 @@ func readText(name string, in io.Reader) (string, error) {
 		defer file.Close()
 		source = file
 	}
-	text, err := io.ReadAll(io.LimitReader(source, maxRecipe+1))
+	text, err := io.ReadAll(io.LimitReader(source, limit+1))
 	switch {
 	case err != nil:
 		return "", fault.Invalidf("file", "Cannot read %s: %v.", name, pathCause(err))
-	case len(text) > maxRecipe:
-		return "", fault.Invalidf("file", "%s is over 1 MB: that is no recipe.", name)
+	case int64(len(text)) > limit:
+		return "", fault.Invalidf("file", "%s is over %d MB: %s.", name, limit>>20, no)
 	}
 	return string(text), nil
 }

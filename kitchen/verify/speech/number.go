@@ -282,3 +282,6 @@ func (t Text) andPart(n *number) {
 	}
 	n.value, n.to = n.value.Add(p.value), p.to
 }
+
+// IsNumber tells whether a word is a number or a part of one.
+func IsNumber(w string) bool { return isNumberWord(w) }

@@ -292,3 +292,39 @@ func set(words string) map[string]bool {
 	}
 	return m
 }
+
+// Pronoun tells whether "of it", "of them" or the like stands at word i.
+func (t Text) Pronoun(i int) bool {
+	if t.word(i) != "of" {
+		return false
+	}
+	switch t.word(i + 1) {
+	case "it", "them", "those", "these", "each", "that", "this":
+		return i+2 >= len(t.Words) || t.Words[i+1].Stop != None || t.word(i+1) != "that" && t.word(i+1) != "this" && t.word(i+1) != "those" && t.word(i+1) != "these"
+	}
+	return false
+}
+
+// Near tells whether one of the words stands within so many words before from or
+// behind to, in the same sentence.
+func (t Text) Near(from, to, reach int, words ...string) bool {
+	is := func(k int) bool {
+		for _, w := range words {
+			if t.Words[k].Text == w {
+				return true
+			}
+		}
+		return false
+	}
+	for k := from - 1; k >= 0 && k >= from-reach && t.Words[k].Stop != Sentence; k-- {
+		if is(k) {
+			return true
+		}
+	}
+	for k := to; k < len(t.Words) && k < to+reach && (k == 0 || t.Words[k-1].Stop != Sentence); k++ {
+		if is(k) {
+			return true
+		}
+	}
+	return false
+}

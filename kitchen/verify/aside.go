@@ -1,0 +1,81 @@
+package verify
+
+import (
+	"strings"
+
+	"benchproof/kitchen/verify/speech"
+)
+
+// asides are what people say when a number is about another time, another
+// recipe, a shop or a journey. Common practice, no source.
+var asides = phrasesOf(
+	"last time", "first time i", "first time we", "the original", "used to", "instead of", "rather than", "as opposed to",
+	"most recipes", "some recipes", "other recipes", "many recipes", "a lot of recipes", "lots of recipes", "old recipe", "every recipe", "some people", "most people", "people say", "some cooks",
+	"my grandmother", "my grandma", "my mother", "my nan", "my gran", "my aunt", "my uncle", "my grandfather", "my father", "my mum", "my mom", "my dad", "my neighbour", "my sister", "my brother",
+	"i bought", "we bought", "bought a", "costs", "cost me", "paid", "sells", "sell", "sold", "comes in", "come in", "per kilo", "a kilo for",
+	"if you're making", "if you make", "if you only have", "if you've only got", "if you double", "if you want to double", "double batch", "double the recipe", "if you triple", "for a crowd", "for a bigger", "for a party",
+	"i tried", "we tried", "tried it with", "tried it at", "tested", "testing", "version one", "my first", "first attempt", "second attempt", "in the trial", "trials",
+	"the book", "traditionally", "years ago", "back then", "in those days", "restaurant", "the bakery", "bakery i worked", "factory", "supermarket", "the shop",
+	"viewer", "viewers", "comments", "somebody asked", "someone asked", "wrote to", "wrote in", "emailed", "last week", "last year", "yesterday", "last month", "last summer", "last winter",
+	"remember when", "imagine", "on the packet", "the packet says", "the label says", "weighs", "weigh about", "equivalent", "each one weighs", "they say",
+	"ago", "took me", "it took", "walk", "drive", "driving", "queue", "queued", "train", "the bus", "bus ride", "ferry", "flight", "this video", "the video", "this episode", "the edit", "editing", "filming", "camera",
+	"slept", "phone call", "radio", "i was born", "old oven", "their oven", "at school", "when i was", "a friend", "my friend", "outside", "weather", "forecast", "in the shade", "birthday", "marathon", "swim", "football", "season", "subscribers",
+	"would have been", "would be too", "is too much", "too much", "not enough", "competition", "record", "the neighbour", "next door", "a day like", "in my flat", "on holiday", "market", "carton of", "bag weighs",
+	"wrong", "nonsense", "ignore", "forget", "mistake", "online", "the internet", "on the radio", "cafe", "the café", "hotel", "army", "canteen", "wedding", "guests",
+)
+
+// denied are words right before a number that deny it.
+var denied = phrasesOf("not", "not for", "don't use", "don't add", "don't put", "never", "never use", "never add", "isn't", "wasn't", "not at", "without")
+
+func phrasesOf(list ...string) map[string][][]string {
+	m := map[string][][]string{}
+	for _, phrase := range list {
+		words := strings.Fields(phrase)
+		m[words[0]] = append(m[words[0]], words)
+	}
+	return m
+}
+
+// isAside tells whether a number is about something other than this recipe as
+// it is made now.
+func (j *judge) isAside(s speech.Said, food bool) bool {
+	words := j.text.Words
+	from, to := s.From, s.To
+	for from > 0 && s.From-from < 12 && words[from-1].Stop != speech.Sentence {
+		from--
+	}
+	ahead := 7
+	for to < len(words) && to-s.To < ahead && words[to-1].Stop != speech.Sentence {
+		to++
+	}
+	for i := from; i < to; i++ {
+		if i >= s.From && i < s.To {
+			continue
+		}
+		for _, phrase := range asides[words[i].Text] {
+			if startsAt(words, i, phrase) {
+				return true
+			}
+		}
+	}
+	for back := 1; back <= 3 && s.From-back >= 0; back++ {
+		for _, phrase := range denied[words[s.From-back].Text] {
+			if len(phrase) == back && startsAt(words, s.From-back, phrase) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func startsAt(words []speech.Word, i int, phrase []string) bool {
+	if i+len(phrase) > len(words) {
+		return false
+	}
+	for k, w := range phrase {
+		if words[i+k].Text != w {
+			return false
+		}
+	}
+	return true
+}

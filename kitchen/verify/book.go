@@ -1,0 +1,248 @@
+package verify
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"benchproof/kitchen/food"
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/verify/speech"
+)
+
+// item is one ingredient line.
+type item struct {
+	component int
+	line      recipe.Line
+	parts     []measure.Amount // what the steps take of it: "100 g of the sugar"
+}
+
+// fact is one measure that a step, a note or the yield states.
+type fact struct {
+	kind   speech.Kind
+	amount measure.Amount
+	heats  []speech.Said // of a heat: every setting given together
+	noun   string        // of a count: what is counted, as a stem
+	place  int           // the state of its step; −1 for the yield
+	total  bool          // the sum of a step's times
+	oven   bool          // of a heat: an oven's
+	part   bool          // "after 10 minutes", "every 30 minutes": within a longer time
+	hands  bool          // the step needs hands
+	clause map[string]bool
+	text   string // as written: "8–10 minutes"
+	line   string // the step as written
+	number int
+}
+
+// state is a place in the recipe: the list of a component, or one of its steps.
+type state struct {
+	component int
+	step      int // −1 for the list of ingredients
+	uses      []int
+	words     map[string]bool
+}
+
+// book is the recipe as it is looked things up in.
+type book struct {
+	recipe recipe.Recipe
+	larder *food.Larder
+	items  []item
+	facts  []fact
+	states []state
+	vocab  map[string][]int // the states that have a word
+	idf    map[string]float64
+	names  *names
+}
+
+func readBook(r recipe.Recipe, larder *food.Larder) *book {
+	b := &book{recipe: r, larder: larder, vocab: map[string][]int{}, idf: map[string]float64{}}
+	index := map[[2]int]int{}
+	for i, c := range r.Components {
+		for k, line := range c.Lines {
+			if line.Read && line.Food != "" {
+				index[[2]int{i, k}] = len(b.items)
+				b.items = append(b.items, item{component: i, line: line})
+			}
+		}
+	}
+	for i, c := range r.Components {
+		b.readList(i, c)
+		for k, step := range c.Steps {
+			b.readStep(i, k, step, index)
+		}
+	}
+	b.readYield()
+	for word, in := range b.vocab {
+		b.idf[word] = math.Log(1 + float64(len(b.states))/float64(len(in)))
+	}
+	b.names = newNames(b.items, larder)
+	return b
+}
+
+// readList makes the state of a component's list of ingredients.
+func (b *book) readList(i int, c recipe.Component) {
+	if len(c.Lines) == 0 {
+		return
+	}
+	s := state{component: i, step: -1, words: map[string]bool{}}
+	s.learn(c.Name)
+	for k, item := range b.items {
+		if item.component == i {
+			s.uses = append(s.uses, k)
+			s.learn(item.line.Food)
+		}
+	}
+	b.add(s)
+}
+
+// readStep makes the state of a step and the facts that it states.
+func (b *book) readStep(i, k int, step recipe.Step, index map[[2]int]int) {
+	s := state{component: i, step: k, words: map[string]bool{}}
+	s.learn(step.Text)
+	if step.Station == "oven" {
+		s.words["bake"] = true
+	}
+	for _, use := range step.Uses {
+		if n, ok := index[[2]int{use.Component, use.Line}]; ok {
+			s.uses = append(s.uses, n)
+			if use.HasAmount {
+				b.items[n].parts = append(b.items[n].parts, use.Amount)
+			}
+		}
+	}
+	b.add(s)
+	from := len(b.facts)
+	b.readFacts(step.Text, len(b.states)-1, step.Number)
+	var sum measure.Range
+	times := 0
+	for n := range b.facts[from:] {
+		f := &b.facts[from+n]
+		f.hands = step.HandsOn
+		if f.kind == speech.Heat && step.Station == "oven" && len(step.Temperatures) > 0 {
+			f.oven = true
+		}
+		if f.kind == speech.Time && !f.part {
+			sum, times = sum.Add(f.amount.Range), times+1
+		}
+	}
+	if times > 1 {
+		b.facts = append(b.facts, fact{kind: speech.Time, total: true, amount: measure.Amount{Range: sum, Unit: measure.Minute},
+			place: len(b.states) - 1, text: measure.FormatMinutes(sum), line: step.Text, number: step.Number, hands: true})
+	}
+}
+
+func (b *book) add(s state) {
+	for word := range s.words {
+		b.vocab[word] = append(b.vocab[word], len(b.states))
+	}
+	b.states = append(b.states, s)
+}
+
+// learn adds the words of text that say something.
+func (s *state) learn(text string) {
+	for _, w := range speech.Cut([]speech.Cue{{Text: text}}).Words {
+		if word := meaning(w); word != "" {
+			s.words[word] = true
+		}
+	}
+}
+
+// readYield finds what the recipe makes.
+func (b *book) readYield() {
+	y := b.recipe.Yield
+	if y.Text == "" {
+		return
+	}
+	b.readFacts(y.Text, -1, 0)
+	for i := range b.facts {
+		if b.facts[i].place < 0 && b.facts[i].kind == speech.Count && b.facts[i].noun == "" {
+			b.facts[i].noun = speech.Stem(y.Of)
+		}
+	}
+}
+
+// readFacts finds the measures that a step or the yield states.
+func (b *book) readFacts(text string, place, number int) {
+	t := speech.Cut([]speech.Cue{{Text: text}})
+	var last *speech.Said
+	for _, s := range speech.Find(t) {
+		f := fact{kind: s.Kind, amount: s.Amount, place: place, line: text, number: number,
+			text: t.Quote(s.From, s.To), clause: clauseOf(t, s)}
+		switch s.Kind {
+		case speech.Heat:
+			n := len(b.facts) - 1
+			if last != nil && s.From-last.To <= 3 && n >= 0 && b.facts[n].kind == speech.Heat && b.facts[n].place == place {
+				b.facts[n].heats = append(b.facts[n].heats, s)
+				b.facts[n].text = t.Quote(firstWord(b.facts[n]), s.To)
+				b.facts[n].oven = true
+				last = &s
+				continue
+			}
+			f.heats = []speech.Said{s}
+			f.oven = s.Oven != "" || s.Scale == "gas" || f.clause["oven"] || f.clause["bake"]
+			last = &s
+		case speech.Time:
+			f.part = isPartTime(t, s)
+		case speech.Count:
+			f.noun = nounBehind(t, s)
+			if f.noun == "" && place >= 0 || b.isFood(f.noun) {
+				continue
+			}
+		case speech.Length:
+		default:
+			continue
+		}
+		b.facts = append(b.facts, f)
+	}
+}
+
+func firstWord(f fact) int { return f.heats[0].From }
+
+// isFood tells whether a noun names one of the ingredients: its count belongs
+// to the line.
+func (b *book) isFood(noun string) bool {
+	return noun != "" && slices.ContainsFunc(b.items, func(it item) bool {
+		words := strings.Fields(strings.ToLower(it.line.Food))
+		return len(words) > 0 && speech.Stem(words[len(words)-1]) == noun
+	})
+}
+
+// clauseOf gives the words around s up to the nearest stops.
+func clauseOf(t speech.Text, s speech.Said) map[string]bool {
+	from, to := s.From, s.To
+	for from > 0 && t.Words[from-1].Stop == speech.None && t.Words[from-1].Text != "then" {
+		from--
+	}
+	for to < len(t.Words) && t.Words[to-1].Stop == speech.None {
+		to++
+	}
+	words := map[string]bool{}
+	for i := from; i < to; i++ {
+		if i < s.From || i >= s.To {
+			if word := meaning(t.Words[i]); word != "" {
+				words[word] = true
+			}
+		}
+	}
+	return words
+}
+
+// nounBehind is the noun a count counts: "16 equal pieces", "3 turns".
+func nounBehind(t speech.Text, s speech.Said) string {
+	for k := s.To; k < len(t.Words) && k < s.To+3 && (k == s.To || t.Words[k-1].Stop == speech.None); k++ {
+		w := t.Words[k]
+		if between[w.Text] {
+			continue
+		}
+		if meaning(w) == "" || k == s.To+2 {
+			return ""
+		}
+		return w.Stem
+	}
+	return ""
+}
+
+// between are words that stand between a number and what it counts.
+var between = setOf(`large medium small big little fat fresh whole ripe good nice lovely more extra equal even free range
+	of those these the our my your organic beautiful plump fine cold single separate long thin thick short round of`)

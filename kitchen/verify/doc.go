@@ -1,0 +1,21 @@
+// Package verify compares what is said in a cut with what is written in its
+// recipe: amounts, counts, times, temperatures and lengths.
+//
+// Room speech finds the numbers in the captions. Here each is tied to the
+// ingredient line or step that it is about (name.go, place.go, tie.go), judged
+// (judge.go, equal.go), and what disagrees becomes a Finding.
+//
+// # What agrees
+//
+// A said value agrees with a written one if both are equal within rounding:
+// exactly in one unit, within 3 % between units of mass or between units of
+// volume whose size does not depend on a system, 8 % where it does, 15 %
+// between mass and volume, and 12 % more where either side says "about". A said
+// value agrees with a written range that holds it; a said range agrees with a
+// written range that holds it, and with a written single value that it holds.
+// Two ranges that only overlap differ. An oven's setting agrees with any of the
+// settings written together, or with what the published table makes of one.
+//
+// Uses in parts add up: of one food, several amounts whose sum is the line's
+// agree, and so does a part before "the rest".
+package verify
