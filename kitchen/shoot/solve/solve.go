@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"benchproof/kitchen/fault"
+	"benchproof/kitchen/shoot/nogood"
 	"benchproof/kitchen/shoot/project"
 )
 
@@ -63,7 +64,8 @@ type search struct {
 	project  project.Project
 	in       *instance
 	breed    *population
-	best     []int // nil while there is no plan
+	prove    *prover // nil until it is needed
+	best     []int   // nil while there is no plan
 	makespan int
 	bound    int
 	steps    int
@@ -96,13 +98,73 @@ func (s *search) run() (Result, error) {
 	return Result{}, &fault.Error{Kind: fault.Busy, Say: "No plan was found in the time given, and none was proved impossible. Allow longer waits, or give it more time."}
 }
 
-// look takes turns at breeding and proving until one of them is done.
+// look takes turns at breeding and proving until one of them is done. It
+// breeds at least once, even when nobody waits any longer.
 func (s *search) look() {
-	for turn := 1000; !s.done(); turn += turn / 2 {
+	s.breedFor(1)
+	for turn := 300; !s.done(); turn += turn / 2 {
 		s.breedFor(turn)
-		if s.done() {
+		for aim := range 2 {
+			if s.done() {
+				return
+			}
+			s.proveFor(turn, aim == 1)
+		}
+	}
+}
+
+// proveFor searches for a plan that is shorter, or, if low, for one that is so
+// short that to find none raises the bound.
+func (s *search) proveFor(contradictions int, low bool) {
+	if s.in.n > maxProverTasks {
+		return
+	}
+	if s.prove == nil {
+		s.prove = newProver(s.in)
+	}
+	if s.best != nil {
+		s.prove.hint(s.best)
+	}
+	left := min(contradictions, s.options.Steps-s.steps)
+	for left > 0 && !s.done() {
+		by := min(s.in.horizon, s.makespan-1)
+		if low {
+			by = min(by, s.bound+(by-s.bound)/4)
+		}
+		outcome, starts, met := s.prove.search(by, left, s.stopped)
+		s.steps += met + 1
+		left -= met + 1
+		switch outcome {
+		case nogood.Found:
+			s.found(starts)
+		case nogood.Refuted:
+			s.refuted(by)
+		case nogood.Impossible:
+			s.refuted(s.in.horizon)
+		case nogood.OutOfSteps:
 			return
 		}
+	}
+}
+
+// found takes a plan of the prover, with the set-ups decoded into it.
+func (s *search) found(starts []int) {
+	s.breed.add(starts)
+	if m, ok := s.breed.best(); ok {
+		s.take(m.starts)
+	}
+	s.prove.hint(s.best)
+}
+
+// refuted notes that no plan ends by a minute.
+func (s *search) refuted(by int) {
+	switch {
+	case by >= s.in.horizon && s.best == nil:
+		s.hopeless = true
+	case s.best != nil:
+		s.raise(min(by+1, s.makespan))
+	default:
+		s.raise(by + 1)
 	}
 }
 
