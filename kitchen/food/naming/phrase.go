@@ -17,11 +17,28 @@ const (
 	mostBytes = 1000
 )
 
+// orForSlash reads "caster/superfine sugar" as one or the other; a slash beside a
+// digit ("80/20 ground beef") parts no names.
+func orForSlash(written string) string {
+	if !strings.Contains(written, "/") {
+		return written
+	}
+	var b strings.Builder
+	for i, r := range written {
+		if r == '/' && !strings.ContainsAny(written[max(0, i-1):min(len(written), i+2)], "0123456789") {
+			b.WriteString(" or ")
+			continue
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
+}
+
 // parsePhrase cuts a written name at brackets, commas, semicolons, colons and
 // spaced dashes. If nothing stands before the first of them, the first part
 // that has words is the name.
 func parsePhrase(written string) phrase {
-	written = written[:min(len(written), mostBytes)]
+	written = orForSlash(written[:min(len(written), mostBytes)])
 	if !strings.ContainsAny(written, "([{,;:–—") && !strings.Contains(written, " - ") {
 		return newPhrase(tokens(written), nil)
 	}
