@@ -82,6 +82,7 @@ func TestFindTellsWhatAndHow(t *testing.T) {
 		{"an adverbial", "butter at room temperature", naming.Found{ID: "butter", How: naming.Exact, Left: "at room temperature"}},
 		{"of", "juice of 1 lemon", naming.Found{ID: "lemon-juice", How: naming.Modifiers, Left: "of 1"}},
 		{"either, sharing a noun", "lemon or lime juice", naming.Found{ID: "lemon-juice", How: naming.Exact, Left: "lime juice"}},
+		{"either, parted by a slash", "lemon/lime juice", naming.Found{ID: "lemon-juice", How: naming.Exact, Left: "lime juice"}},
 		{"either, apart", "butter or lard", naming.Found{ID: "butter", How: naming.Exact, Left: "lard"}},
 		{"either, second known", "lard or butter", naming.Found{ID: "butter", How: naming.Exact, Left: "lard"}},
 		{"loosely packed", "flour, loosely packed", naming.Found{ID: "flour", How: naming.Alias, Form: "unpacked", Left: "loosely"}},
