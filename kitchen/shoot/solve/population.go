@@ -68,8 +68,13 @@ func (p *population) run(steps, target int, stop func() bool) {
 	}
 }
 
-// add takes in a plan that was found elsewhere.
+// add takes in a plan that was found elsewhere and leaves out what set-ups
+// need: the order stays, the times may not.
 func (p *population) add(starts []int) {
+	if p.in.gaps && len(p.in.setupUse) > 0 {
+		p.try(p.in.orderOf(starts))
+		return
+	}
 	p.improve(slices.Clone(starts))
 }
 

@@ -71,6 +71,8 @@ func (in *instance) gapIfFilmed(first, second int) int {
 	return in.gap(first, second)
 }
 
+// clashingPairs lists the pairs whose order is open. Of film tasks whose order
+// is not, it asks for the set-up between them.
 func (p *prover) clashingPairs() []pair {
 	in := p.in
 	peak := make([]int, len(in.stations))
@@ -81,10 +83,16 @@ func (p *prover) clashingPairs() []pair {
 	var pairs []pair
 	for i := range in.n {
 		for j := i + 1; j < in.n; j++ {
-			if in.minutes[i] == 0 || in.minutes[j] == 0 || behind[i][j] || behind[j][i] || !in.clash(i, j, peak) {
-				continue
+			switch {
+			case in.minutes[i] == 0 || in.minutes[j] == 0:
+			case behind[i][j] && in.gapIfFilmed(i, j) > 0:
+				p.model.After(p.starts[i], p.starts[j], in.minutes[i]+in.gapIfFilmed(i, j))
+			case behind[j][i] && in.gapIfFilmed(j, i) > 0:
+				p.model.After(p.starts[j], p.starts[i], in.minutes[j]+in.gapIfFilmed(j, i))
+			case behind[i][j] || behind[j][i]:
+			case in.clash(i, j, peak):
+				pairs = append(pairs, pair{first: i, second: j})
 			}
-			pairs = append(pairs, pair{first: i, second: j})
 		}
 	}
 	return pairs

@@ -136,7 +136,9 @@ func (s *search) proveFor(contradictions int, low bool) {
 		left -= met + 1
 		switch outcome {
 		case nogood.Found:
-			s.found(starts)
+			if !s.found(starts) {
+				return
+			}
 		case nogood.Refuted:
 			s.refuted(by)
 		case nogood.Impossible:
@@ -147,13 +149,18 @@ func (s *search) proveFor(contradictions int, low bool) {
 	}
 }
 
-// found takes a plan of the prover, with the set-ups decoded into it.
-func (s *search) found(starts []int) {
+// found takes a plan of the prover, with the set-ups decoded into it. It tells
+// whether that was the best so far.
+func (s *search) found(starts []int) bool {
+	before := s.makespan
 	s.breed.add(starts)
 	if m, ok := s.breed.best(); ok {
 		s.take(m.starts)
 	}
-	s.prove.hint(s.best)
+	if s.best != nil {
+		s.prove.hint(s.best)
+	}
+	return s.makespan < before
 }
 
 // refuted notes that no plan ends by a minute.
@@ -213,8 +220,4 @@ func (s *search) done() bool {
 // stopped tells whether nobody waits any longer.
 func (s *search) stopped() bool {
 	return s.ctx.Err() != nil || !s.deadline.IsZero() && time.Now().After(s.deadline)
-}
-
-func (s *search) impossible() error {
-	return fault.Invalidf("tasks", "There is no plan.")
 }
