@@ -42,6 +42,8 @@ SELECT e.episode_id, e.number, e.title, e.stage, e.release_on, e.dish, e.inspire
        COALESCE(octet_length(c.captions), 0) > 0,
        a.title <> '', a.opening <> '', a.video_url <> '', max(length(a.title) - 100, 0),
        (SELECT count(DISTINCT l.food) FROM line AS l WHERE l.version_id = e.version_id AND l.is_read = 1 AND l.food_id = '' AND l.food <> ''),
+       (SELECT count(*) FROM finding AS n LEFT JOIN settlement AS o ON o.episode_id = n.episode_id AND o.key = n.key
+        WHERE n.episode_id = e.episode_id AND o.key IS NULL),
        EXISTS (SELECT 1 FROM share_link AS k WHERE k.episode_id = e.episode_id AND k.revoked_at IS NULL)
 FROM episode AS e
 JOIN release AS a ON a.episode_id = e.episode_id
@@ -109,7 +111,7 @@ func scanSeasonRow(row scanner) (r SeasonRow, err error) {
 		&f.Proved, &f.Nearly, &f.NotYet, &f.OtherTrials, &f.TriedAtScale,
 		&f.Batches, &f.ShootBatches, &f.Segments, &f.WithoutNarration, &f.PlannedSeconds,
 		&f.Shots, &f.ToShoot, &f.ToRetake, &f.HasCut, &f.HasCaptions,
-		&f.HasTitle, &f.HasOpening, &f.HasVideoURL, &f.TitleOver, &f.UnsureAllergens, &f.ShareLinkLive)...)
+		&f.HasTitle, &f.HasOpening, &f.HasVideoURL, &f.TitleOver, &f.UnsureAllergens, &f.Findings, &f.ShareLinkLive)...)
 	f.Stage = r.Episode.Stage
 	f.HasDish = r.Episode.Dish != ""
 	f.HasReleaseDate = !r.Episode.ReleaseOn.IsZero()

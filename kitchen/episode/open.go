@@ -46,6 +46,7 @@ type Facts struct {
 	// The cut.
 	HasCut      bool
 	HasCaptions bool
+	Findings    int // what the cut says otherwise than the recipe, not settled
 
 	// The release.
 	HasTitle        bool
@@ -68,7 +69,7 @@ type Open struct {
 // lists only what viewers can still meet as wrong.
 func StillOpen(f Facts) []Open {
 	if f.Stage == Released {
-		return gather(recipeFaults, releaseFaults, afterRelease)(f)
+		return gather(recipeFaults, cutFaults, releaseFaults, afterRelease)(f)
 	}
 	return gather(briefOpen, recipeOpen, trialsOpen, shopOpen, scriptOpen, shotsOpen, cutOpen, releaseOpen)(f)
 }
@@ -186,6 +187,13 @@ func cutOpen(f Facts) []Open {
 	case !f.HasCaptions:
 		l.when(true, "cut", "The cut has no captions")
 	}
+	return append(l, cutFaults(f)...)
+}
+
+// cutFaults are wrong before and after the release: viewers hear them.
+func cutFaults(f Facts) []Open {
+	var l list
+	l.when(f.Findings > 0, "cut", count(f.Findings, "thing said otherwise than written", "things said otherwise than written"))
 	return l
 }
 
