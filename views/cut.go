@@ -1,17 +1,44 @@
 package views
 
-// CutSheet is the edited video's length and captions.
+// CutSheet is the edited video's length and captions, and what its captions say
+// otherwise than the recipe.
 type CutSheet struct {
 	Page
 	EpisodeFrame
 	Form     Form     // name, length, captions
 	Summary  string   // "212 cues, 8:35"; "" without captions
 	Problems []string // what could not be read of the captions
+	Checked  Mark     // "everything said is as written"; zero without captions or recipe
+	Findings []FindingRow
+	Settled  []FindingRow
 	Cues     []CueRow
+}
+
+// FindingRow is one thing that is said otherwise than written. Its settling form
+// posts: key, at, said, right and how, one of Ways.
+type FindingRow struct {
+	ID      string // "finding-3": the row's anchor
+	Key     string
+	At      string // "1:23.4"; "–" if it comes up nowhere
+	CueID   string // the caption it stands in; "" if none
+	Mark    Mark   // "differs", "not said" …, with what is likely behind it
+	Said    string // the words that carry the amount; "" if it is not said
+	Written string // "2½ cups"; "" if it is not written
+	Line    string // the recipe's line or step; "" if it is not written
+	Words   string // the words around it
+	Suggest string // what to say in a correction
+	Action  string // settles it, or opens it again
+	Ways    []string
+	How     string // how it was settled; "" if it is open
+	AtValue string // seconds, sent along
 }
 
 // CueRow is one caption.
 type CueRow struct {
-	At    string // "1:23.450"
-	Words string
+	ID    string // "cue-7"
+	At    string // "1:23.4"
+	Secs  string // "83.45": where a player jumps to
+	Words []Run  // numbers that were tied to the recipe are marked Heat, those in a finding New
+	Ties  []string
+	Wrong bool
 }

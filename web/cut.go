@@ -74,19 +74,32 @@ func (s *Server) drawCut(w http.ResponseWriter, r *http.Request, d *desk, cut ep
 	if err != nil {
 		return err
 	}
+	settlements, err := s.store.Settlements(r.Context(), d.episode.ID)
+	if err != nil {
+		return err
+	}
 	sheet := newCutSheet(cut)
+	s.addFindings(&sheet, d, cut, settlements)
 	sheet.Page, sheet.EpisodeFrame, sheet.Form = page, s.frame(d, views.SheetCut), form
 	return s.draw(w, r, status, views.Cut(sheet))
 }
 
 // keepCut saves the cut, or keeps it as the episode's first.
 func (s *Server) keepCut(ctx context.Context, cut episode.Cut) error {
+	var err error
 	if cut.ID != 0 {
-		return s.store.SaveCut(ctx, cut)
+		err = s.store.SaveCut(ctx, cut)
+	} else {
+		_, err = s.store.AddCut(ctx, cut)
 	}
-	_, err := s.store.AddCut(ctx, cut)
-	return err
+	if err != nil {
+		return err
+	}
+	return s.Recheck(ctx, cut.EpisodeID)
 }
+
+// cueID is the anchor of a caption, counted from 0.
+func cueID(i int) string { return fmt.Sprintf("cue-%d", i+1) }
 
 // newCutSheet words the saved captions.
 func newCutSheet(cut episode.Cut) views.CutSheet {
@@ -98,8 +111,10 @@ func newCutSheet(cut episode.Cut) views.CutSheet {
 	if err != nil {
 		sheet.Problems = []string{fault.Say(err)}
 	}
-	for _, cue := range captions.Cues {
-		sheet.Cues = append(sheet.Cues, views.CueRow{At: cueTime(cue.Start), Words: cue.Text})
+	for i, cue := range captions.Cues {
+		sheet.Cues = append(sheet.Cues, views.CueRow{
+			ID: cueID(i), At: cueTime(cue.Start), Secs: fmt.Sprintf("%.2f", cue.Start.Seconds()), Words: views.Words(cue.Text),
+		})
 	}
 	sheet.Summary = joined(", ", count(len(captions.Cues), "cue", "cues"), script.Timecode(cut.Seconds))
 	return sheet

@@ -83,7 +83,7 @@ func (s *Server) frame(d *desk, sheet views.Sheet) views.EpisodeFrame {
 	}
 	for _, open := range episode.StillOpen(d.facts) {
 		at := sheetOf(open.Sheet)
-		frame.Open = append(frame.Open, views.OpenLink{Text: readOn(open.Text), Path: d.path(at)})
+		frame.Open = append(frame.Open, views.OpenLink{Text: readOn(open.Text), Path: d.path(at), Wrong: open.Wrong})
 		frame.Marks[at]++
 	}
 	return frame

@@ -200,6 +200,9 @@ func (s *Server) afterSave(w http.ResponseWriter, r *http.Request, d draft, vers
 		return err
 	}
 	s.flash(r, fmt.Sprintf("Version %d is saved.", v.Number), "")
+	if err := s.recheckVersion(r.Context(), versionID); err != nil {
+		return err
+	}
 	if d.episodeID == 0 {
 		return seeOther(w, r, versionPath(v.Version))
 	}
@@ -209,6 +212,9 @@ func (s *Server) afterSave(w http.ResponseWriter, r *http.Request, d draft, vers
 	}
 	if e.VersionID != versionID {
 		if err := s.store.UseVersion(r.Context(), e.ID, e.Revision, versionID, e.Scale); err != nil {
+			return err
+		}
+		if err := s.Recheck(r.Context(), e.ID); err != nil {
 			return err
 		}
 	}

@@ -115,7 +115,9 @@ func (s *Server) keepScale(w http.ResponseWriter, r *http.Request) error {
 	if want.err() != nil {
 		return s.drawRecipeSheet(w, r, d, want)
 	}
-	err = s.store.UseVersion(r.Context(), d.episode.ID, form.revision(), d.version.ID, want.by)
+	if err = s.store.UseVersion(r.Context(), d.episode.ID, form.revision(), d.version.ID, want.by); err == nil {
+		err = s.Recheck(r.Context(), d.episode.ID)
+	}
 	return s.settle(w, r, err, outcome{
 		to: d.path(views.SheetRecipe), say: "The episode is now at × " + numberText(want.by) + ".",
 		late: s.lateUse(d, "scale", numberText(want.by), numberText(d.episode.Scale)),
@@ -173,7 +175,9 @@ func (s *Server) useVersion(w http.ResponseWriter, r *http.Request) error {
 	if formErr != nil {
 		return formErr
 	}
-	err = s.store.UseVersion(r.Context(), d.episode.ID, revision, version.ID, d.episode.Scale)
+	if err = s.store.UseVersion(r.Context(), d.episode.ID, revision, version.ID, d.episode.Scale); err == nil {
+		err = s.Recheck(r.Context(), d.episode.ID)
+	}
 	return s.settle(w, r, err, outcome{
 		to: d.path(views.SheetRecipe), say: fmt.Sprintf("The episode now uses “%s”, version %d.", version.Name, version.Number),
 		late: conflict{

@@ -130,6 +130,7 @@ func (s *Server) episodeRoutes(r chi.Router) {
 	r.Post("/shots/{part}/status", s.do(s.setShotStatus))
 	r.Get("/cut", s.do(s.showCut))
 	r.Post("/cut", s.do(s.saveCut))
+	r.Post("/findings", s.do(s.settleFinding))
 	r.Get("/release", s.do(s.showRelease))
 	r.Post("/release", s.do(s.saveRelease))
 	r.Post("/shares", s.do(s.addShare))

@@ -79,14 +79,26 @@ func episodeRow(row store.SeasonRow, now time.Time) views.EpisodeRow {
 		}
 	}
 	open := episode.StillOpen(row.Facts)
+	slices.SortStableFunc(open, wrongFirst)
 	for i, o := range open {
 		if i == openShown {
 			view.More = len(open) - i
 			break
 		}
-		view.Open = append(view.Open, views.OpenLink{Text: readOn(o.Text), Path: episodePath(e.ID) + "/" + string(sheetOf(o.Sheet))})
+		view.Open = append(view.Open, views.OpenLink{Text: readOn(o.Text), Path: episodePath(e.ID) + "/" + string(sheetOf(o.Sheet)), Wrong: o.Wrong})
 	}
 	return view
+}
+
+// wrongFirst puts what is false before what is only missing.
+func wrongFirst(a, b episode.Open) int {
+	switch {
+	case a.Wrong == b.Wrong:
+		return 0
+	case a.Wrong:
+		return -1
+	}
+	return 1
 }
 
 // firstSheet is where work on an episode goes on.

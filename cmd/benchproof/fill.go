@@ -16,6 +16,7 @@ import (
 type filler struct {
 	st       *store.Store
 	larder   *food.Larder
+	site     *web.Server
 	show     demo.Show
 	address  string             // where viewers come, without a closing slash
 	versions map[string][]int64 // by recipe key: the ids of its versions, oldest first
@@ -24,6 +25,10 @@ type filler struct {
 
 func (f *filler) fill(ctx context.Context) error {
 	f.versions, f.episodes = map[string][]int64{}, map[int]int64{}
+	var err error
+	if f.site, err = web.New(f.st, web.Config{PublicURL: f.address, Larder: f.larder}); err != nil {
+		return err
+	}
 	if err := f.fillShow(ctx); err != nil {
 		return err
 	}
@@ -146,7 +151,7 @@ func (f *filler) fillFilm(ctx context.Context, id int64, e demo.Episode) error {
 			return err
 		}
 	}
-	return nil
+	return f.site.Recheck(ctx, id)
 }
 
 // fillRelease writes what is published, and what was wrong on air.

@@ -62,6 +62,7 @@ type Facts struct {
 type Open struct {
 	Sheet string // one of SheetNames: where it is put right
 	Text  string // what it is, without a full stop
+	Wrong bool   // something false, not only something missing
 }
 
 // StillOpen lists what stands between the episode and its release, sheet by
@@ -97,7 +98,7 @@ func briefOpen(f Facts) []Open {
 
 func recipeOpen(f Facts) []Open {
 	if !f.HasRecipe {
-		return list{{"recipe", "No recipe yet"}}
+		return list{{Sheet: "recipe", Text: "No recipe yet"}}
 	}
 	return recipeFaults(f)
 }
@@ -142,7 +143,7 @@ func shopOpen(f Facts) []Open {
 
 func scriptOpen(f Facts) []Open {
 	if f.Segments == 0 {
-		return list{{"script", "No segments in the running order"}}
+		return list{{Sheet: "script", Text: "No segments in the running order"}}
 	}
 	var l list
 	l.when(f.WithoutNarration > 0, "script", count(f.WithoutNarration, "segment without narration", "segments without narration"))
@@ -171,7 +172,7 @@ func offTarget(f Facts) (text string, off bool) {
 
 func shotsOpen(f Facts) []Open {
 	if f.Shots == 0 {
-		return list{{"shots", "No shot list"}}
+		return list{{Sheet: "shots", Text: "No shot list"}}
 	}
 	var l list
 	l.when(f.ToShoot > 0, "shots", count(f.ToShoot, "shot to shoot", "shots to shoot"))
@@ -193,7 +194,9 @@ func cutOpen(f Facts) []Open {
 // cutFaults are wrong before and after the release: viewers hear them.
 func cutFaults(f Facts) []Open {
 	var l list
-	l.when(f.Findings > 0, "cut", count(f.Findings, "thing said otherwise than written", "things said otherwise than written"))
+	if f.Findings > 0 {
+		l = append(l, Open{"cut", count(f.Findings, "thing said otherwise than written", "things said otherwise than written"), true})
+	}
 	return l
 }
 
@@ -228,7 +231,7 @@ type list []Open
 
 func (l *list) when(is bool, sheet, text string) {
 	if is {
-		*l = append(*l, Open{sheet, text})
+		*l = append(*l, Open{Sheet: sheet, Text: text})
 	}
 }
 

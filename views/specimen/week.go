@@ -201,9 +201,23 @@ func cut() views.CutSheet {
 		Summary:  "4 captions, 8:35",
 		Problems: []string{"Line 15 says 00:00:29.10: a time needs three digits after the point, so this caption was left out."},
 		Cues: []views.CueRow{
-			{At: "0:00.000", Words: "The ferry leaves in ninety minutes."}, {At: "0:02.400", Words: "So does the dough."},
-			{At: "0:20.100", Words: "Strong white flour for the stretch, rye for the taste: three hundred and twenty grams of one, a hundred and twenty of the other."},
-			{At: "0:29.050", Words: "Buttermilk, because the boat never carried fresh milk past Cinder Quay."},
+			{ID: "cue-1", At: "0:00.0", Secs: "0.00", Words: views.Words("The ferry leaves in ninety minutes.")},
+			{ID: "cue-2", At: "0:02.4", Secs: "2.40", Words: views.Words("So does the dough.")},
+			{ID: "cue-3", At: "0:20.1", Secs: "20.10", Words: []views.Run{
+				{Text: "Strong white flour for the stretch, rye for the taste: "}, {Text: "three hundred and twenty grams", Heat: true}, {Text: " of one."},
+			}, Ties: []string{"320 g strong white flour"}},
+			{ID: "cue-4", At: "0:29.0", Secs: "29.05", Words: []views.Run{{Text: "And the oven at "}, {Text: "two hundred fan", New: true}, {Text: "."}}, Ties: []string{"Bake at 210 °C / 190 °C fan."}, Wrong: true},
 		},
+		Findings: []views.FindingRow{{
+			ID: "finding-1", Key: "k1", At: "0:29.0", AtValue: "29", CueID: "cue-4", Mark: views.Mark{Kind: views.MarkWrong, Text: "differs"},
+			Said: "two hundred fan", Written: "190 °C fan", Line: "Bake at 210 °C / 190 °C fan.", Words: "and the oven at two hundred fan",
+			Suggest: "0:29 I say “two hundred fan”. It is 190 °C fan.", Action: "/episodes/31/findings",
+			Ways: []string{"re-record", "on-screen note", "correction", "meant that way"},
+		}},
+		Settled: []views.FindingRow{{
+			ID: "finding-2", Key: "k2", At: "–", Mark: views.Mark{Text: "not said"}, Written: "9 g", Line: "9 g fine salt",
+			Action: "/episodes/31/findings", How: "on-screen note",
+		}},
+		Checked: views.Mark{Kind: views.MarkLook, Text: "1 thing is said otherwise than written"},
 	}
 }

@@ -1,0 +1,191 @@
+package web
+
+import (
+	"context"
+	"fmt"
+	"net/http"
+	"time"
+
+	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/script"
+	"benchproof/kitchen/verify"
+	"benchproof/views"
+)
+
+// checkCut compares what the cut says with the recipe at the episode's scale.
+// Captions that cannot be read, or no recipe, give nothing to compare.
+func (s *Server) checkCut(d *desk, cut episode.Cut) (report verify.Report, checked bool) {
+	captions, err := script.ReadCaptions(cut.Captions)
+	if err != nil || len(captions.Cues) == 0 || !d.hasRecipe() {
+		return verify.Report{}, false
+	}
+	cues := make([]verify.Cue, len(captions.Cues))
+	for i, cue := range captions.Cues {
+		cues[i] = verify.Cue{Start: cue.Start, End: cue.End, Text: cue.Text}
+	}
+	checker := verify.Checker{Larder: s.config.Larder, System: d.show.System}
+	scaled := recipe.Scale(d.version.Reading, d.episode.Scale, s.writer(d.show, d.version.Reading, recipe.AsWritten))
+	return checker.Check(scaled.Recipe, cues), true
+}
+
+// Recheck keeps which findings an episode's current cut has, for the season to
+// count. It is called whenever the cut or the recipe in use changes.
+func (s *Server) Recheck(ctx context.Context, episodeID int64) error {
+	d, err := s.deskOf(ctx, episodeID)
+	if err != nil {
+		return err
+	}
+	cut, err := s.store.CurrentCut(ctx, episodeID)
+	if err != nil && fault.KindOf(err) == fault.NotFound {
+		return s.store.KeepFindings(ctx, episodeID, nil)
+	}
+	if err != nil {
+		return err
+	}
+	report, _ := s.checkCut(d, cut)
+	keys := make([]string, len(report.Findings))
+	for i, f := range report.Findings {
+		keys[i] = f.Key
+	}
+	return s.store.KeepFindings(ctx, episodeID, keys)
+}
+
+// recheckVersion rechecks every episode that uses a recipe version.
+func (s *Server) recheckVersion(ctx context.Context, versionID int64) error {
+	episodes, err := s.store.Episodes(ctx)
+	if err != nil {
+		return err
+	}
+	for _, e := range episodes {
+		if e.VersionID != versionID {
+			continue
+		}
+		if err := s.Recheck(ctx, e.ID); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// addFindings words what is said otherwise, and marks the numbers that were tied
+// to the recipe in the captions.
+func (s *Server) addFindings(sheet *views.CutSheet, d *desk, cut episode.Cut, settlements map[string]episode.Settlement) {
+	report, checked := s.checkCut(d, cut)
+	if !checked {
+		return
+	}
+	for i, f := range report.Findings {
+		row := findingRow(d, f, i, settlements[f.Key])
+		if row.How == "" {
+			sheet.Findings = append(sheet.Findings, row)
+		} else {
+			sheet.Settled = append(sheet.Settled, row)
+		}
+	}
+	sheet.Checked = checkedMark(len(sheet.Findings), len(report.Amounts))
+	markCues(sheet.Cues, report)
+}
+
+func checkedMark(open, amounts int) views.Mark {
+	if open == 0 {
+		return views.Mark{Kind: views.MarkProved, Text: fmt.Sprintf("%s tied to the recipe; nothing is open", count(amounts, "number", "numbers"))}
+	}
+	return views.Mark{Kind: views.MarkLook, Text: count(open, "thing is said otherwise than written", "things are said otherwise than written")}
+}
+
+func findingRow(d *desk, f verify.Finding, i int, how episode.Settlement) views.FindingRow {
+	row := views.FindingRow{
+		ID: fmt.Sprintf("finding-%d", i+1), Key: f.Key, At: "–", Mark: findingMark(f), Said: f.Said, Written: f.Written,
+		Line: f.Line, Words: f.Words, Suggest: f.Suggest, Action: episodePath(d.episode.ID) + "/findings",
+		Ways: asWords(episode.Settlements), How: string(how),
+	}
+	if f.Cue >= 0 {
+		row.At, row.CueID = cueTime(f.At), cueID(f.Cue)
+		row.AtValue = fmt.Sprint(int(f.At / time.Second))
+	}
+	if how != "" {
+		row.Mark.Kind = views.MarkPlain
+	}
+	return row
+}
+
+func findingMark(f verify.Finding) views.Mark {
+	mark := views.Mark{Kind: views.MarkWrong, Text: string(f.Kind)}
+	switch f.Kind {
+	case verify.NotSaid, verify.NotWritten:
+		mark.Kind = views.MarkLook
+	case verify.Pair:
+		mark.Text = "the pair disagrees with itself"
+	}
+	switch f.Slip {
+	case verify.UnitSlip:
+		mark.Text += ": the wrong unit?"
+	case verify.Tenfold:
+		mark.Text += ": ten times too much or too little?"
+	}
+	return mark
+}
+
+// markCues marks the tied numbers in the captions they begin in.
+func markCues(cues []views.CueRow, report verify.Report) {
+	byCue := map[int][]verify.Amount{}
+	for _, a := range report.Amounts {
+		byCue[a.Cue] = append(byCue[a.Cue], a)
+	}
+	for i, amounts := range byCue {
+		if i < 0 || i >= len(cues) {
+			continue
+		}
+		row, text, at := &cues[i], cues[i].Words[0].Text, 0
+		row.Words = nil
+		for _, a := range amounts {
+			if a.From < at || a.To > len(text) || a.To <= a.From {
+				continue
+			}
+			row.Words = append(row.Words, views.Run{Text: text[at:a.From]}, views.Run{Text: text[a.From:a.To], Heat: a.Finding < 0, New: a.Finding >= 0})
+			row.Ties = appendNew(row.Ties, shortened(a.Line, 80))
+			row.Wrong = row.Wrong || a.Finding >= 0
+			at = a.To
+		}
+		row.Words = append(row.Words, views.Run{Text: text[at:]})
+	}
+}
+
+// settleFinding keeps what is decided about a finding; an empty decision opens
+// it again. A correction goes to the description and the recipe page.
+func (s *Server) settleFinding(w http.ResponseWriter, r *http.Request) error {
+	d, form, err := s.deskAndForm(w, r)
+	if err != nil {
+		return err
+	}
+	key := form.needed("key", "Say which finding is settled.")
+	how := form.text("how")
+	if how != "" {
+		how = form.oneOf("how", asWords(episode.Settlements))
+	}
+	if err := form.err(); err != nil {
+		return err
+	}
+	if err := s.decide(r.Context(), d, form, key, episode.Settlement(how)); err != nil {
+		return err
+	}
+	return seeOther(w, r, d.path(views.SheetCut))
+}
+
+func (s *Server) decide(ctx context.Context, d *desk, form *typed, key string, how episode.Settlement) error {
+	if how == "" {
+		return s.store.Reopen(ctx, d.episode.ID, key)
+	}
+	if how == episode.PutRight {
+		correction := episode.Correction{EpisodeID: d.episode.ID, At: form.whole("at"), Said: form.text("said"), Right: form.text("right")}
+		if correction.Said == "" || correction.Right == "" {
+			return fault.Invalidf("", "There is nothing to put right in words: settle it with an on-screen note, or write the correction on the Release sheet.")
+		}
+		if _, err := s.store.AddCorrection(ctx, correction); err != nil {
+			return err
+		}
+	}
+	return s.store.Settle(ctx, d.episode.ID, key, how)
+}
