@@ -1,27 +1,37 @@
 package verify
 
 import (
+	"slices"
 	"strings"
 
 	"benchproof/kitchen/verify/speech"
 )
 
 // asides are what people say when a number is about another time, another
-// recipe, a shop or a journey. Common practice, no source.
+// recipe or a shop. Common practice, no source.
 var asides = phrasesOf(
 	"last time", "first time i", "first time we", "the original", "used to", "instead of", "rather than", "as opposed to",
-	"most recipes", "some recipes", "other recipes", "many recipes", "a lot of recipes", "lots of recipes", "old recipe", "every recipe", "some people", "most people", "people say", "some cooks",
-	"my grandmother", "my grandma", "my mother", "my nan", "my gran", "my aunt", "my uncle", "my grandfather", "my father", "my mum", "my mom", "my dad", "my neighbour", "my sister", "my brother",
+	"most recipes", "some recipes", "other recipes", "many recipes", "a lot of recipes", "lots of recipes", "old recipe", "every recipe",
+	"some people", "most people", "people say", "some cooks", "the book says", "book says", "online", "the internet",
+	"my grandmother", "my grandma", "my mother", "my nan", "my gran", "my aunt", "my auntie", "my uncle", "my grandfather", "my father",
+	"my mum", "my mom", "my dad", "my neighbour", "my neighbor", "my sister", "my brother", "a friend", "my friend",
 	"i bought", "we bought", "bought a", "costs", "cost me", "paid", "sells", "sell", "sold", "comes in", "come in", "per kilo", "a kilo for",
-	"if you're making", "if you make", "if you only have", "if you've only got", "if you double", "if you want to double", "double batch", "double the recipe", "if you triple", "for a crowd", "for a bigger", "for a party",
-	"i tried", "we tried", "tried it with", "tried it at", "tested", "testing", "version one", "my first", "first attempt", "second attempt", "in the trial", "trials",
-	"the book", "traditionally", "years ago", "back then", "in those days", "restaurant", "the bakery", "bakery i worked", "factory", "supermarket", "the shop",
-	"viewer", "viewers", "comments", "somebody asked", "someone asked", "wrote to", "wrote in", "emailed", "last week", "last year", "yesterday", "last month", "last summer", "last winter",
-	"remember when", "imagine", "on the packet", "the packet says", "the label says", "weighs", "weigh about", "equivalent", "each one weighs", "they say",
-	"ago", "took me", "it took", "walk", "drive", "driving", "queue", "queued", "train", "the bus", "bus ride", "ferry", "flight", "this video", "the video", "this episode", "the edit", "editing", "filming", "camera",
-	"slept", "phone call", "radio", "i was born", "old oven", "their oven", "at school", "when i was", "a friend", "my friend", "outside", "weather", "forecast", "in the shade", "birthday", "marathon", "swim", "football", "season", "subscribers",
-	"would have been", "would be too", "is too much", "too much", "not enough", "competition", "record", "the neighbour", "next door", "a day like", "in my flat", "on holiday", "market", "carton of", "bag weighs",
-	"wrong", "nonsense", "ignore", "forget", "mistake", "online", "the internet", "on the radio", "cafe", "the café", "hotel", "army", "canteen", "wedding", "guests",
+	"if you're making", "if you make", "if you only have", "if you've only got", "if you double", "if you want to double", "double batch",
+	"double the recipe", "if you triple", "for a crowd", "for a bigger", "for a party", "wedding", "guests", "canteen",
+	"i tried", "we tried", "tried it with", "tried it at", "tested", "testing", "version one", "my first", "first attempt", "second attempt",
+	"in the trial", "trials", "traditionally", "years ago", "back then", "in those days", "restaurant", "bakery i worked", "factory",
+	"supermarket", "the shop", "viewer", "viewers", "comments", "somebody asked", "someone asked", "wrote to", "wrote in", "emailed",
+	"last week", "last year", "yesterday", "last month", "last summer", "last winter", "remember when", "imagine", "on the packet",
+	"the packet says", "the label says", "weighs", "weigh about", "equivalent", "they say", "would have been", "would be too",
+	"is too much", "competition", "when i was", "at school", "tomorrow", "next day", "leftovers", "reheat", "got through", "get through",
+)
+
+// journeys are what makes a time, a heat or a length one of daily life.
+var journeys = phrasesOf(
+	"ago", "took me", "it took", "takes me", "takes us", "walk", "walked", "drive", "drove", "driving", "queue", "queued", "train", "the bus", "bus ride", "ferry",
+	"flight", "this video", "the video", "this episode", "the edit", "editing", "filming", "slept", "phone call", "radio",
+	"i was born", "old oven", "their oven", "outside", "weather", "forecast", "in the shade", "birthday", "marathon", "swim", "football",
+	"subscribers", "in my flat", "on holiday", "on the radio", "hotel", "army", "squats", "solar", "the sea", "fever", "it rained", "raining", "snow",
 )
 
 // denied are words right before a number that deny it.
@@ -52,7 +62,11 @@ func (j *judge) isAside(s speech.Said, food bool) bool {
 		if i >= s.From && i < s.To {
 			continue
 		}
-		for _, phrase := range asides[words[i].Text] {
+		lists := [][][]string{asides[words[i].Text]}
+		if !food {
+			lists = append(lists, journeys[words[i].Text])
+		}
+		for _, phrase := range slices.Concat(lists...) {
 			if startsAt(words, i, phrase) {
 				return true
 			}

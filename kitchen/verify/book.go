@@ -23,7 +23,7 @@ type fact struct {
 	kind   speech.Kind
 	amount measure.Amount
 	heats  []speech.Said // of a heat: every setting given together
-	noun   string        // of a count: what is counted, as a stem
+	nouns  []string      // of a count: what is counted, as stems
 	place  int           // the state of its step; −1 for the yield
 	total  bool          // the sum of a step's times
 	oven   bool          // of a heat: an oven's
@@ -156,9 +156,12 @@ func (b *book) readYield() {
 	}
 	b.readFacts(y.Text, -1, 0)
 	for i := range b.facts {
-		if b.facts[i].place < 0 && b.facts[i].kind == speech.Count && b.facts[i].noun == "" {
-			b.facts[i].noun = speech.Stem(y.Of)
+		if f := &b.facts[i]; f.place < 0 && f.kind == speech.Count && len(f.nouns) == 0 && y.Of != "" {
+			f.nouns = []string{speech.Stem(strings.ToLower(y.Of))}
 		}
+	}
+	for _, note := range b.recipe.Notes {
+		b.readFacts(note, -1, 0)
 	}
 }
 
@@ -184,9 +187,9 @@ func (b *book) readFacts(text string, place, number int) {
 			last = &s
 		case speech.Time:
 			f.part = isPartTime(t, s)
-		case speech.Count:
-			f.noun = nounBehind(t, s)
-			if f.noun == "" && place >= 0 || b.isFood(f.noun) {
+		case speech.Count, speech.Measure:
+			f.kind, f.nouns = speech.Count, nounsOf(t, s)
+			if len(f.nouns) == 0 && (place >= 0 || s.Kind == speech.Measure) || slices.ContainsFunc(f.nouns, b.isFood) {
 				continue
 			}
 		case speech.Length:
@@ -198,6 +201,14 @@ func (b *book) readFacts(text string, place, number int) {
 }
 
 func firstWord(f fact) int { return f.heats[0].From }
+
+// foodOf is the larder's food of a line.
+func (b *book) foodOf(l recipe.Line) (*food.Food, bool) {
+	if b.larder == nil || l.FoodID == "" {
+		return nil, false
+	}
+	return b.larder.Food(l.FoodID)
+}
 
 // isFood tells whether a noun names one of the ingredients: its count belongs
 // to the line.
@@ -228,19 +239,31 @@ func clauseOf(t speech.Text, s speech.Said) map[string]bool {
 	return words
 }
 
-// nounBehind is the noun a count counts: "16 equal pieces", "3 turns".
-func nounBehind(t speech.Text, s speech.Said) string {
-	for k := s.To; k < len(t.Words) && k < s.To+3 && (k == s.To || t.Words[k-1].Stop == speech.None); k++ {
-		w := t.Words[k]
-		if between[w.Text] {
-			continue
+// nounsOf are the words that can be what a number counts: "16 equal pieces", "2
+// lined trays", "10 slices", "serves 4". nil for amounts of something.
+func nounsOf(t speech.Text, s speech.Said) []string {
+	if s.Kind == speech.Measure {
+		if s.Unit.Kind() != measure.Count || s.To < len(t.Words) && t.Words[s.To].Text == "of" && !t.Pronoun(s.To) {
+			return nil
 		}
-		if meaning(w) == "" || k == s.To+2 {
-			return ""
-		}
-		return w.Stem
+		return []string{string(s.Unit)}
 	}
-	return ""
+	if s.From > 0 {
+		switch t.Words[s.From-1].Text {
+		case "serves", "serve", "feeds", "feed":
+			return []string{"serving"}
+		}
+	}
+	var nouns []string
+	for k := s.To; k < len(t.Words) && k < s.To+4 && len(nouns) < 2 && t.Words[k-1].Stop == speech.None; k++ {
+		if w := t.Words[k]; !between[w.Text] {
+			if meaning(w) == "" {
+				break
+			}
+			nouns = append(nouns, w.Stem)
+		}
+	}
+	return nouns
 }
 
 // between are words that stand between a number and what it counts.

@@ -1,6 +1,8 @@
 package verify
 
 import (
+	"slices"
+
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/speech"
 )
@@ -21,16 +23,20 @@ const (
 // states.
 func (j *judge) tieFact(i int) {
 	s := j.said[i]
-	noun := ""
-	if s.Kind == speech.Count {
-		if noun = nounBehind(j.text, s); noun == "" {
+	var nouns []string
+	if s.Kind == speech.Count || s.Kind == speech.Measure {
+		if nouns = nounsOf(j.text, s); len(nouns) == 0 {
 			return
 		}
+		s.Kind = speech.Count
 	}
 	around := j.around(i)
 	best, top := -1, 0.0
 	for n, f := range j.book.facts {
-		if f.kind != s.Kind || s.Kind == speech.Count && f.noun != noun {
+		if f.kind != s.Kind || s.Kind == speech.Count && !slices.ContainsFunc(nouns, func(noun string) bool { return slices.Contains(f.nouns, noun) }) {
+			continue
+		}
+		if f.total && !j.equalFact(s, f) {
 			continue
 		}
 		if score, ok := j.scoreFact(i, n, around); ok && (best < 0 || score > top) {
@@ -122,7 +128,7 @@ func (j *judge) scoreFact(i, n int, around []near) (score float64, ok bool) {
 		least /= 2
 	}
 	for p := range i {
-		if j.ties[p].fact == n && j.said[p].To < s.From && j.ties[p].agrees {
+		if j.ties[p].fact == n && (j.ties[p].agrees || s.From-j.said[p].To < 60) {
 			score -= 0.8
 			break
 		}
@@ -130,7 +136,10 @@ func (j *judge) scoreFact(i, n int, around []near) (score float64, ok bool) {
 	if f.total {
 		score -= 1
 	}
-	if s.Kind == speech.Count || s.Kind == speech.Length {
+	if !same && distance > 1 && shared < 1.6 && s.Kind == speech.Time {
+		return score, false
+	}
+	if s.Kind == speech.Count || s.Kind == speech.Measure || s.Kind == speech.Length {
 		return score, shared >= 0.3 || same || distance == 0 || f.place < 0
 	}
 	if s.Kind == speech.Heat {
@@ -142,6 +151,9 @@ func (j *judge) scoreFact(i, n int, around []near) (score float64, ok bool) {
 // scoreHeat adds what tells an oven's setting from other heats.
 func (j *judge) scoreHeat(s speech.Said, f fact, score, shared, least float64) (float64, bool) {
 	oven := s.Oven != "" || s.Scale == "gas"
+	if !oven && f.oven && j.text.Near(s.From, s.To, 8, "thermometer", "probe", "core", "middle", "inside", "reads", "read", "internal", "centre", "center") && !j.text.Near(s.From, s.To, 8, "oven") {
+		return score, false
+	}
 	for k := max(0, s.From-10); k < min(len(j.text.Words), s.To+6); k++ {
 		w := j.text.Words[k].Text
 		oven = oven || w == "oven" || w == "preheat" || w == "preheated" || w == "bake" || w == "fan"

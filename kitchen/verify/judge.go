@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/verify/speech"
 )
 
@@ -12,7 +13,7 @@ func (j *judge) foods() {
 	of := make([][]int, len(j.book.items))
 	for i, t := range j.ties {
 		switch {
-		case t.aside:
+		case t.aside && !(t.item >= 0 && j.equalItem(j.said[i], t.item) && !j.said[i].Struck):
 		case t.foreign != "":
 			j.judgeForeign(i)
 		case t.item >= 0:
@@ -65,15 +66,18 @@ func (j *judge) judgeItem(n int, said []int) {
 		case s.Kind == speech.Share:
 			j.ties[i].agrees = true
 			rest = rest || s.Amount.From.IsZero()
-		case !j.comparable(s, n):
+		case !j.comparable(s, n) || j.isElided(s) && !j.equalItem(s, n) && !j.isList(i) || j.isAbsurd(s, n):
 			j.ties[i].agrees = true
 		case j.equalItem(s, n):
 			j.ties[i].agrees, whole = true, true
 		case j.isWrittenPart(s, n) || j.isTotal(s, n):
 			j.ties[i].agrees = true
-		default:
+		case !j.ties[i].aside:
 			open = append(open, i)
 		}
+	}
+	if len(open) > 1 || whole {
+		open = slices.DeleteFunc(open, func(i int) bool { return j.isOneOf(i, n) })
 	}
 	if len(open) > 0 && j.addUp(n, open, whole, rest) {
 		return
@@ -81,6 +85,49 @@ func (j *judge) judgeItem(n int, said []int) {
 	for _, i := range open {
 		j.found(i, Finding{Kind: Differs, Written: measureOf(line.Text), Line: line.Text, Number: line.Number})
 	}
+}
+
+// isElided tells "sixty of sugar", which leaves the unit out.
+func (j *judge) isElided(s speech.Said) bool {
+	return s.Kind == speech.Count && isBare(s)
+}
+
+// isList tells whether an amount without a unit stands in a list of amounts or
+// before "of": "100 grams of butter, 60 of sugar". "Two hundred mushrooms" are
+// none.
+func (j *judge) isList(i int) bool {
+	s := j.said[i]
+	if s.To < len(j.text.Words) && j.text.Words[s.To].Text == "of" || j.book.items[j.ties[i].item].line.Amount.Unit.Kind() == measure.Count {
+		return true
+	}
+	return i > 0 && j.said[i-1].Kind == speech.Measure && s.From-j.said[i-1].To < 8
+}
+
+// isOneOf tells whether an amount is one of several pieces: "trim one sheet".
+func (j *judge) isOneOf(i, n int) bool {
+	s, l := j.said[i], j.book.items[n].line
+	if !s.Amount.IsSingle() || !s.Amount.From.Equal(measure.Whole(1)) || s.Amount.Unit.Kind() != measure.Count || l.Amount.Unit.Kind() != measure.Count {
+		return false
+	}
+	j.ties[i].agrees = true
+	return true
+}
+
+// isAbsurd tells whether an amount is so far off that it cannot be about the
+// recipe, and no slip of a power of ten: "two hundred pounds of oats".
+func (j *judge) isAbsurd(s speech.Said, n int) bool {
+	l := j.book.items[n].line
+	for _, w := range statements(l) {
+		far := s
+		far.Amount = s.Amount.Scale(measure.Ratio(1, 60))
+		if same, ok := j.equal(s, w, l); same || !ok || s.Amount.Unit == w.Unit && isTenfold(s.Amount.Range, w.Range) {
+			continue
+		}
+		if more, ok := j.exceeds(far, w, l); ok && more {
+			return true
+		}
+	}
+	return false
 }
 
 // isWrittenPart tells whether a step states this part of the line: "1 tbsp of
@@ -113,6 +160,23 @@ func (j *judge) isTotal(s speech.Said, n int) bool {
 	}
 	same, _ := j.equal(s, sum, line)
 	return same
+}
+
+// exceeds tells whether a said amount is more than a written one.
+func (j *judge) exceeds(s speech.Said, w measure.Amount, l recipe.Line) (more, ok bool) {
+	if s.Amount.Unit == w.Unit {
+		return s.Amount.From.Cmp(w.To) > 0, true
+	}
+	if c, err := measure.Convert(s.Amount, w.Unit, measure.US, measure.US); err == nil {
+		return c.From.Cmp(w.To) > 0, true
+	}
+	f, found := j.book.foodOf(l)
+	if !found {
+		return false, false
+	}
+	a, err := f.Grams(s.Amount, l.Form, measure.US)
+	b, err2 := f.Grams(w, l.Form, measure.US)
+	return err == nil && err2 == nil && a.Grams.From.Cmp(b.Grams.To) > 0, err == nil && err2 == nil
 }
 
 // addUp tells whether amounts that are no whole are parts of one; it marks them

@@ -169,7 +169,7 @@ func (j *judge) comesBefore(i int, m mention) bool {
 	case speech.Share:
 		return gap <= 3
 	}
-	return s.More || gap <= 6
+	return s.More || gap <= 7 || gap <= 12 && words[s.To-1].Stop != speech.None
 }
 
 // prefersBefore decides where an amount stands between two foods: "flour 200 g

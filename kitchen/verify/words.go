@@ -22,8 +22,8 @@ var silent = setOf(`a an the and or but so of to in on at by for with from into 
 	let let's want need have has had will would can could should make makes making take takes use using one two three
 	half quarter minute minutes hour hours second seconds day days gram grams g ml kg cup cups tablespoon tablespoons
 	teaspoon teaspoons tbsp tsp degree degrees about around really quite bit little lot like thing things way side
-	time good nice big small large medium fresh first last next another other rest until each every few both after before
-	put give keep look looks see know say says said think i'd that's there's what's okay right yes
+	time good nice big small large medium fresh first last next another other until each every few both after before
+	put give look looks see know say says said think i'd that's there's what's okay right yes
 	yeah well mark gas oz lb fahrenheit celsius c f overnight remaining`)
 
 // classes put words of one meaning together.
@@ -58,11 +58,12 @@ var classes = classesOf(
 	"cut cuts cutting slice sliced slicing slices",
 	"divide divided dividing split",
 	"cook cooked cooking cooks",
-	"rested resting rests",
 	"shape shaped shaping shapes",
 	"fold folds folded folding",
 	"stretch stretches stretched stretching",
 	"tin tins pan pans",
+	"keep keeps kept",
+	"rests rested resting",
 )
 
 func classesOf(lists ...string) map[string]string {

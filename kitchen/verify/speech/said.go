@@ -190,7 +190,7 @@ func (t Text) manner(s *Said) {
 }
 
 var (
-	afterNot  = set("percent o'clock am pm a.m p.m dollars dollar euros euro quid pence cents bucks years year months month th century centuries people kilometres kilometers miles metres meters km degrees-turn times")
+	afterNot  = set("percent o'clock am pm a.m p.m dollars dollar euros euro quid pence cents bucks years year months month th century centuries kilometres kilometers miles metres meters km degrees-turn times")
 	cooler    = set("cooler lower less hotter higher warmer colder")
 	turnNouns = set("turn angle turns bend rotation")
 )
@@ -208,9 +208,7 @@ func (t Text) isOtherwise(s Said) bool {
 		before := t.word(s.From - 1)
 		return cooler[next] || turnNouns[next] || before == "by" || t.turnsAround(s)
 	case Time:
-		if next == "past" || next == "to" && s.Unit == measure.Hour && s.Amount.From.Cmp(measure.Whole(60)) < 0 {
-			return true
-		}
+		return next == "past"
 	}
 	return false
 }

@@ -49,6 +49,11 @@ func Cut(cues []Cue) Text {
 		depth = t.cut(i, cue.Text, depth)
 	}
 	t.dropFillers()
+	for i := range t.Words { // to rest, not the rest
+		if t.Words[i].Text == "rest" && (i == 0 || t.Words[i-1].Text != "the" && t.Words[i-1].Text != "other") {
+			t.Words[i].Text = "rests"
+		}
+	}
 	return t
 }
 
@@ -213,9 +218,9 @@ var contractions = set("it that there what here he she let who how where")
 func (t *Text) sign(cue int, text string, i int, c rune) {
 	stop := None
 	switch c {
-	case '.', '!', '?', ';', '…':
+	case '.', '!', '?', '…':
 		stop = Sentence
-	case ',', ':', '—', '(', ')':
+	case ',', ';', ':', '—', '(', ')':
 		stop = Clause
 	case '–', '-', '‐', '‑', '−':
 		before, _ := utf8.DecodeLastRuneInString(text[:i])
