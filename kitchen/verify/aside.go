@@ -11,7 +11,7 @@ import (
 // recipe or a shop. Common practice, no source.
 var asides = phrasesOf(
 	"last time", "first time i", "first time we", "the original", "used to", "instead of", "rather than", "as opposed to",
-	"most recipes", "some recipes", "other recipes", "many recipes", "a lot of recipes", "lots of recipes", "old recipe", "every recipe",
+	"most recipes", "some recipes", "other recipes", "many recipes", "a lot of recipes", "lots of recipes", "old recipe", "every recipe", "the recipe for",
 	"some people", "most people", "people say", "some cooks", "the book says", "book says", "online", "the internet",
 	"my grandmother", "my grandma", "my mother", "my nan", "my gran", "my aunt", "my auntie", "my uncle", "my grandfather", "my father",
 	"my mum", "my mom", "my dad", "my neighbour", "my neighbor", "my sister", "my brother", "a friend", "my friend",

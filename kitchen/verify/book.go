@@ -119,7 +119,7 @@ func (b *book) readStep(i, k int, step recipe.Step, index map[[2]int]int) {
 	for n := range b.facts[from:] {
 		f := &b.facts[from+n]
 		f.hands = step.HandsOn
-		if f.kind == speech.Heat && step.Station == "oven" && len(step.Temperatures) > 0 {
+		if f.kind == speech.Heat && step.Station == "oven" && !isProbed(f.clause) {
 			f.oven = true
 		}
 		if f.kind == speech.Time && !f.part {
@@ -130,6 +130,17 @@ func (b *book) readStep(i, k int, step recipe.Step, index map[[2]int]int) {
 		b.facts = append(b.facts, fact{kind: speech.Time, total: true, amount: measure.Amount{Range: sum, Unit: measure.Minute},
 			place: len(b.states) - 1, text: measure.FormatMinutes(sum), line: step.Text, number: step.Number, hands: true})
 	}
+}
+
+// isProbed tells whether a heat is that of the food: "until the middle reads
+// 97 °C".
+func isProbed(clause map[string]bool) bool {
+	for _, w := range []string{"thermometer", "probe", "core", "middle", "inside", "read", "internal", "centre", "center"} {
+		if clause[w] {
+			return true
+		}
+	}
+	return false
 }
 
 func (b *book) add(s state) {

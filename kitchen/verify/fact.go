@@ -19,13 +19,15 @@ const (
 	leastHere   = 0.5 // the same at the fact's own step
 )
 
+var anHour, aDay = measure.Whole(60), measure.Whole(24 * 60)
+
 // tieFact ties a time, a heat, a length or a count of pieces to what a step
 // states.
 func (j *judge) tieFact(i int) {
 	s := j.said[i]
 	var nouns []string
 	if s.Kind == speech.Count || s.Kind == speech.Measure {
-		if nouns = nounsOf(j.text, s); len(nouns) == 0 {
+		if nouns = nounsOf(j.text, s); len(nouns) == 0 || s.Article {
 			return
 		}
 		s.Kind = speech.Count
@@ -36,7 +38,7 @@ func (j *judge) tieFact(i int) {
 		if f.kind != s.Kind || s.Kind == speech.Count && !slices.ContainsFunc(nouns, func(noun string) bool { return slices.Contains(f.nouns, noun) }) {
 			continue
 		}
-		if f.total && !j.equalFact(s, f) {
+		if f.total && !j.equalFact(s, f) || s.Kind == speech.Time && s.Amount.From.Cmp(aDay) >= 0 && f.amount.To.Cmp(anHour) < 0 {
 			continue
 		}
 		if score, ok := j.scoreFact(i, n, around); ok && (best < 0 || score > top) {
@@ -108,7 +110,7 @@ func (j *judge) scoreFact(i, n int, around []near) (score float64, ok bool) {
 	if f.place >= 0 {
 		here := j.places[min(s.To, len(j.places)-1)]
 		there := j.places[max(0, s.From-1)]
-		distance = min(abs(f.place-here), abs(f.place-there))
+		distance = min(j.book.distance(f.place, here), j.book.distance(f.place, there))
 		switch {
 		case distance == 0:
 			score += scoreHere
@@ -136,7 +138,7 @@ func (j *judge) scoreFact(i, n int, around []near) (score float64, ok bool) {
 	if f.total {
 		score -= 1
 	}
-	if !same && distance > 1 && shared < 1.6 && s.Kind == speech.Time {
+	if !same && distance > 1 && shared < 1.4 && s.Kind == speech.Time {
 		return score, false
 	}
 	if s.Kind == speech.Count || s.Kind == speech.Measure || s.Kind == speech.Length {
@@ -170,6 +172,15 @@ func (j *judge) scoreHeat(s speech.Said, f fact, score, shared, least float64) (
 // weight is how much a word tells, at most 2: one rare word alone ties nothing
 // that lies elsewhere.
 func (b *book) weight(word string) float64 { return min(b.idf[word], 2.5) / 2 }
+
+// distance counts the steps between a fact's place and another; from a list of
+// ingredients every step of its component is near.
+func (b *book) distance(of, from int) int {
+	if b.states[from].step < 0 && b.states[of].component == b.states[from].component {
+		return 1
+	}
+	return abs(of - from)
+}
 
 func abs(n int) int {
 	if n < 0 {

@@ -107,8 +107,10 @@ func isPartTime(t speech.Text, s speech.Said) bool {
 		switch t.Words[s.To].Text {
 		case "in":
 			return s.To+1 >= len(t.Words) || t.Words[s.To].Stop != speech.None || setOf("and i you we turn it's check")[t.Words[s.To+1].Text]
-		case "later", "left", "into", "before", "gone":
+		case "later", "left", "into", "gone":
 			return true
+		case "before":
+			return s.To+2 < len(t.Words) && t.Words[s.To+1].Text == "the" && t.Words[s.To+2].Text == "end"
 		}
 	}
 	return false

@@ -223,7 +223,7 @@ func (t Text) hundreds(i int) (number, bool) {
 
 func (t Text) isTimeUnit(i int) bool {
 	u, _, ok := t.unit(i, false)
-	return ok && u.Kind() == measure.Time
+	return ok && isTime(u)
 }
 
 // below100 reads one to ninety-nine.

@@ -218,10 +218,10 @@ func (t Text) measured(s *Said) bool {
 		return false
 	}
 	s.Unit, s.To = u, to
-	switch u.Kind() {
-	case measure.Time:
+	switch {
+	case isTime(u):
 		t.stretch(s)
-	case measure.Length:
+	case u.Kind() == measure.Length:
 		s.Kind, s.Amount.Unit = Length, u
 		t.half(s, measure.Whole(1))
 	default:

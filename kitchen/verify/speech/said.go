@@ -252,7 +252,7 @@ func (t Text) strike(all []Said) {
 		}
 		for k := s.To; k < next.From; k++ {
 			w := t.word(k)
-			if takesBack[w] || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From {
+			if takesBack[w] || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From && next.Kind != Count {
 				s.Struck = true
 			}
 		}

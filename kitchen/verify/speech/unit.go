@@ -61,6 +61,9 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 	return u, i + 1, true
 }
 
+// isTime tells units of time; measure does not know the week.
+func isTime(u measure.Unit) bool { return u == week || u.Kind() == measure.Time }
+
 var minutesIn = map[measure.Unit]measure.Number{
 	measure.Second: measure.Ratio(1, 60), measure.Minute: measure.Whole(1), measure.Hour: measure.Whole(60),
 	measure.Day: measure.Whole(24 * 60), week: measure.Whole(7 * 24 * 60),
@@ -101,7 +104,7 @@ func (t Text) smaller(s *Said, per measure.Number) bool {
 	rng := measure.One(n.value)
 	u, to, ok := t.unit(n.to, !n.words)
 	switch {
-	case ok && u.Kind() == measure.Time && minutesIn[u].Cmp(per) < 0:
+	case ok && isTime(u) && minutesIn[u].Cmp(per) < 0:
 		rng = rng.Scale(minutesIn[u])
 	case !ok && s.Unit == measure.Hour && n.value.Cmp(measure.Whole(10)) >= 0 && t.bareMinutes(n.to, joined):
 		to = n.to
