@@ -20,7 +20,7 @@ func (s *Server) showLarder(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	query, aisle := strings.TrimSpace(r.URL.Query().Get("q")), r.URL.Query().Get("aisle")
+	query, aisle := strings.TrimSpace(r.URL.Query().Get("q")), aisleOf(r)
 	foods := foundFoods(s.config.Larder, query, aisle)
 	view := views.LarderPage{
 		Page: page, Groups: larderGroups(foods), Found: count(len(foods), "food", "foods"), Aisles: aisleChoices(aisle),
@@ -35,13 +35,30 @@ func (s *Server) showLarder(w http.ResponseWriter, r *http.Request) error {
 	return s.draw(w, r, http.StatusOK, views.Larder(view))
 }
 
+// everyAisle stands for all of them in an address.
+const everyAisle = "all"
+
+// aisleOf is the aisle an address asks for; without one a search looks in every
+// aisle, and the page begins with the first: the larder has over a thousand
+// foods.
+func aisleOf(r *http.Request) string {
+	aisle, query := r.URL.Query().Get("aisle"), r.URL.Query().Get("q")
+	switch {
+	case aisle != "":
+		return aisle
+	case strings.TrimSpace(query) != "":
+		return everyAisle
+	}
+	return food.Aisles[0]
+}
+
 // foundFoods are the foods whose names hold the words searched, in an aisle.
 func foundFoods(larder *food.Larder, query, aisle string) []*food.Food {
 	var found []*food.Food
 	words := strings.Fields(strings.ToLower(query))
 	for _, f := range larder.Foods() {
 		names := strings.ToLower(f.Name + "\n" + strings.Join(f.Names, "\n"))
-		if (aisle == "" || f.Aisle == aisle) && containsAll(names, words) {
+		if (aisle == everyAisle || f.Aisle == aisle) && containsAll(names, words) {
 			found = append(found, f)
 		}
 	}
@@ -58,7 +75,7 @@ func containsAll(text string, words []string) bool {
 }
 
 func aisleChoices(current string) []views.Choice {
-	choices := []views.Choice{{Text: "all aisles", Path: "/larder", Current: current == ""}}
+	choices := []views.Choice{{Text: "all aisles", Path: "/larder?aisle=" + everyAisle, Current: current == everyAisle}}
 	for _, aisle := range food.Aisles {
 		choices = append(choices, views.Choice{Text: aisle, Path: "/larder?aisle=" + urlText(aisle), Current: aisle == current})
 	}
