@@ -72,3 +72,10 @@ func delivered(s project.Station, from, sum int) int {
 	}
 	return at + (sum+capacity-1)/capacity
 }
+
+// Bound gives a makespan that no plan of a checked project can beat. It costs
+// next to nothing; Plan finds better ones.
+func Bound(p project.Project) int {
+	in, _ := newInstance(p)
+	return in.bound()
+}

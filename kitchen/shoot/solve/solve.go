@@ -16,6 +16,7 @@ type Options struct {
 	Steps    int            // plans tried and contradictions met; 0 takes DefaultSteps
 	Budget   time.Duration  // 0 for no limit of time
 	Seed     uint64         // another seed looks elsewhere; a plan follows from project, steps and seed
+	Start    []int          // the starts of an earlier plan, whose order is tried first; nil for none
 	Progress func(Progress) // called at each better plan or bound, by Plan's goroutine; may be nil
 }
 
@@ -101,6 +102,9 @@ func (s *search) run() (Result, error) {
 // look takes turns at breeding and proving until one of them is done. It
 // breeds at least once, even when nobody waits any longer.
 func (s *search) look() {
+	if len(s.options.Start) == s.in.n {
+		s.breed.try(s.in.orderOf(s.options.Start))
+	}
 	s.breedFor(1)
 	for turn := 300; !s.done(); turn += turn / 2 {
 		s.breedFor(turn)

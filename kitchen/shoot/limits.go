@@ -1,0 +1,141 @@
+package shoot
+
+import (
+	"fmt"
+
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/shoot/project"
+)
+
+// find gives the task of a key. Keys of steps that a swap-out has done, or that
+// this day leaves out, have none.
+func (w *workload) find(k Key) (at int, ok bool) {
+	at, ok = w.place[k]
+	return at, ok
+}
+
+// known tells whether a key names a step of a batch's recipe, done today or not.
+func (w *workload) known(k Key) error {
+	for _, b := range w.day.Batches {
+		if b.Name != k.Batch {
+			continue
+		}
+		if c := k.At.Component; c >= 0 && c < len(b.Recipe.Components) && k.At.Step >= 0 && k.At.Step < len(b.Recipe.Components[c].Steps) {
+			return nil
+		}
+	}
+	return fault.Invalidf("plan", "Batch %q has no step %d in part %d. The recipe has changed since; remove what was fixed for that step.",
+		k.Batch, k.At.Step+1, k.At.Component+1)
+}
+
+func (w *workload) addWaits() error {
+	for _, limit := range w.day.Waits {
+		if err := w.known(limit.After); err != nil {
+			return err
+		}
+		at, ok := w.find(limit.After)
+		if !ok {
+			continue
+		}
+		for k := range w.project.Waits {
+			wait := &w.project.Waits[k]
+			if wait.Before != at || w.tasks[wait.After].isClean {
+				continue
+			}
+			wait.AtLeast = max(wait.AtLeast, limit.AtLeast)
+			if limit.HasMost && (wait.AtMost == project.None || limit.AtMost < wait.AtMost) {
+				wait.AtMost = limit.AtMost
+			}
+		}
+	}
+	return nil
+}
+
+// addMoments adds each fixed moment as a task of no length.
+func (w *workload) addMoments() error {
+	for k, m := range w.day.Moments {
+		if m.At < 0 {
+			return fault.Invalidf("moments", "%s is at a time before the day begins. Give it a later one.", m.Name)
+		}
+		at := len(w.tasks)
+		w.tasks = append(w.tasks, task{moment: m.Name})
+		w.project.Tasks = append(w.project.Tasks, project.Task{ID: fmt.Sprintf("moment %d: %s", k+1, short(m.Name))}.Pin(m.At))
+		for _, key := range m.Before {
+			if err := w.known(key); err != nil {
+				return err
+			}
+			if before, ok := w.find(key); ok {
+				w.project.Waits = append(w.project.Waits, project.Wait{Before: before, After: at, AtMost: project.None})
+			}
+		}
+		for _, key := range m.After {
+			if err := w.known(key); err != nil {
+				return err
+			}
+			if after, ok := w.find(key); ok {
+				w.project.Waits = append(w.project.Waits, project.Wait{Before: at, After: after, AtMost: project.None})
+			}
+		}
+	}
+	return nil
+}
+
+func (w *workload) addPins() error {
+	for _, p := range w.day.Pins {
+		if err := w.known(p.Task); err != nil {
+			return err
+		}
+		at, ok := w.find(p.Task)
+		if !ok {
+			continue
+		}
+		t := &w.project.Tasks[at]
+		if p.Start < 0 {
+			return fault.Invalidf("pins", "%q is pinned to a time before the day begins. Give it a later one.", t.ID)
+		}
+		*t = t.Pin(p.Start)
+	}
+	return nil
+}
+
+func (w *workload) addBars() error {
+	for _, b := range w.day.Bars {
+		if err := w.known(b.Task); err != nil {
+			return err
+		}
+		if at, ok := w.find(b.Task); ok {
+			t := &w.project.Tasks[at]
+			t.Forbidden = append(t.Forbidden, project.Span{From: b.From, To: b.To})
+		}
+	}
+	return nil
+}
+
+// addGiven moves the hands' part of a step to the station it is given to.
+func (w *workload) addGiven() error {
+	for _, g := range w.day.Given {
+		if err := w.known(g.Task); err != nil {
+			return err
+		}
+		at, ok := w.find(g.Task)
+		if !ok {
+			continue
+		}
+		t := &w.project.Tasks[at]
+		to, isThere := w.stations[g.To]
+		if !isThere {
+			return fault.Invalidf("given", "%q is given to %q, who is not there on this day. Add them to the stations.", t.ID, g.To)
+		}
+		var needs []project.Need
+		for _, n := range t.Needs {
+			if n.Station != w.stations[Hands] || w.stations[Hands] == to {
+				needs = append(needs, n)
+			}
+		}
+		if _, hasHands := w.stations[Hands]; !hasHands {
+			needs = t.Needs
+		}
+		t.Needs = w.withNeed(needs, g.To, 1)
+	}
+	return nil
+}

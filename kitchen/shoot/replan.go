@@ -1,0 +1,187 @@
+package shoot
+
+import (
+	"context"
+	"fmt"
+	"slices"
+
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/shoot/project"
+	"benchproof/kitchen/shoot/solve"
+)
+
+// Done says how far a step has really come: it began at From and has ended at
+// To, or, with IsRunning, it has not ended yet.
+type Done struct {
+	Task      Key
+	From, To  int
+	IsRunning bool
+}
+
+// Change is a step that the new plan has at another time.
+type Change struct {
+	Key     Key
+	ID      string
+	Was, Is int // its start
+}
+
+// Replan plans what is left of the day from a minute on, and tells what moved.
+// Steps that are done stay as they were; those that run end after their likely
+// minutes, or now if those are over. What has become too late to keep (a pin, a
+// finish, a longest wait) is let go, and Plan.Overdue names it. before is the
+// plan so far, whose order is tried first; an empty one is fine. The day is
+// replanned forwards. Errors are those of Make.
+func (d Day) Replan(ctx context.Context, before Plan, now int, done []Done, o solve.Options) (Plan, []Change, error) {
+	d.Finish = 0
+	w, err := newWorkload(d)
+	if err != nil {
+		return Plan{}, nil, err
+	}
+	r := replan{workload: w, now: now, past: make([]bool, len(w.tasks))}
+	if err := r.apply(done); err != nil {
+		return Plan{}, nil, err
+	}
+	o.Start = w.startsOf(before)
+	plan, err := w.make(ctx, o)
+	if fault.KindOf(err) == fault.Invalid && r.letGo() {
+		plan, err = w.make(ctx, o)
+	}
+	plan.Overdue = r.overdue
+	return plan, changes(before, plan), err
+}
+
+// replan narrows a workload to what is left.
+type replan struct {
+	*workload
+	now     int
+	past    []bool // tasks that have begun, and moments
+	overdue []string
+}
+
+func (r *replan) apply(done []Done) error {
+	for _, d := range done {
+		if err := r.known(d.Task); err != nil {
+			return err
+		}
+		at, ok := r.find(d.Task)
+		if !ok {
+			continue
+		}
+		t := &r.project.Tasks[at]
+		if d.From < 0 || d.From > r.now || !d.IsRunning && d.To < d.From {
+			return fault.Invalidf("done", "%q cannot have been done from minute %d to minute %d. Correct its times.", t.ID, d.From, d.To)
+		}
+		r.past[at] = true
+		if d.IsRunning {
+			t.Minutes = max(t.Minutes, r.now-d.From)
+		} else {
+			t.Minutes, t.Needs, t.Setup = d.To-d.From, nil, ""
+		}
+		t.Forbidden = nil
+		*t = t.Pin(d.From)
+		r.tasks[at].minutes = Minutes{From: t.Minutes, Likely: t.Minutes, To: t.Minutes}
+	}
+	r.hold()
+	r.relax()
+	return nil
+}
+
+// hold keeps what has not begun from beginning before now.
+func (r *replan) hold() {
+	for i := range r.project.Tasks {
+		t := &r.project.Tasks[i]
+		if r.tasks[i].moment != "" {
+			r.past[i] = true
+		}
+		if r.past[i] {
+			continue
+		}
+		if t.LatestEnd != project.None && t.LatestEnd < r.now+t.Minutes {
+			t.LatestEnd = project.None
+			r.late("%q is too late for its fixed time", t.ID)
+		}
+		t.NotBefore = max(t.NotBefore, r.now)
+	}
+}
+
+// relax lets go the waits that what is past has already broken.
+func (r *replan) relax() {
+	r.project.Waits = slices.DeleteFunc(r.project.Waits, func(w project.Wait) bool {
+		before, after := r.project.Tasks[w.Before], r.project.Tasks[w.After]
+		isPast := r.past[w.Before] && r.past[w.After]
+		isMissed := r.tasks[w.After].moment != "" && !r.past[w.Before] && r.now+before.Minutes > after.NotBefore
+		if isMissed {
+			r.late("%q is not done in time for %s", before.ID, r.tasks[w.After].moment)
+		}
+		return isPast || isMissed || r.past[w.After] && r.tasks[w.After].moment == ""
+	})
+	for k := range r.project.Waits {
+		w := &r.project.Waits[k]
+		before := r.project.Tasks[w.Before]
+		if w.AtMost != project.None && r.past[w.Before] && before.NotBefore+before.Minutes+w.AtMost < r.now {
+			w.AtMost = project.None
+			r.late("%q waits longer after %q than it should", r.project.Tasks[w.After].ID, before.ID)
+		}
+	}
+}
+
+// letGo drops the longest waits after what is past; false if there are none.
+func (r *replan) letGo() bool {
+	let := false
+	for k := range r.project.Waits {
+		w := &r.project.Waits[k]
+		if w.AtMost != project.None && r.past[w.Before] {
+			w.AtMost, let = project.None, true
+			r.late("%q may wait longer after %q than it should", r.project.Tasks[w.After].ID, r.project.Tasks[w.Before].ID)
+		}
+	}
+	return let
+}
+
+func (r *replan) late(format string, args ...any) {
+	r.overdue = append(r.overdue, fmt.Sprintf(format, args...))
+}
+
+// identity tells entries of two plans of one day apart.
+type identity struct {
+	key     Key
+	isClean bool
+	moment  string
+}
+
+func (e Entry) identity() identity { return identity{e.Key, e.IsClean, e.Moment} }
+
+// startsOf gives the starts that an earlier plan had, nil if it is empty.
+// Tasks that it did not have follow at its end.
+func (w *workload) startsOf(p Plan) []int {
+	if len(p.Entries) == 0 {
+		return nil
+	}
+	at := map[identity]int{}
+	for _, e := range p.Entries {
+		at[e.identity()] = e.From
+	}
+	starts := make([]int, len(w.tasks))
+	for i, t := range w.tasks {
+		start, ok := at[identity{t.key, t.isClean, t.moment}]
+		if !ok {
+			start = p.Wrap
+		}
+		starts[i] = start
+	}
+	return starts
+}
+
+func changes(before, after Plan) []Change {
+	was := map[identity]int{}
+	for _, e := range before.Entries {
+		was[e.identity()] = e.From
+	}
+	var all []Change
+	for _, e := range after.Entries {
+		if start, ok := was[e.identity()]; ok && start != e.From {
+			all = append(all, Change{e.Key, e.ID, start, e.From})
+		}
+	}
+	return all
+}

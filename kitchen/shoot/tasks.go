@@ -1,0 +1,217 @@
+package shoot
+
+import (
+	"fmt"
+	"slices"
+
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/shoot/project"
+)
+
+// workload is a day as a project, with what each of its tasks is.
+type workload struct {
+	day      Day
+	project  project.Project
+	tasks    []task
+	place    map[Key]int // a step's task
+	stations map[string]int
+}
+
+// task is one task of the day.
+type task struct {
+	key     Key
+	step    recipe.Step
+	minutes Minutes
+	isClean bool   // cleaning down after the step
+	moment  string // the name of a fixed moment; "" for a step
+}
+
+// newWorkload turns a day into a project. The error is fault.Invalid.
+func newWorkload(d Day) (*workload, error) {
+	w := &workload{day: d, place: map[Key]int{}, stations: map[string]int{}}
+	for i, s := range d.Stations {
+		w.stations[s.Name] = i
+		w.project.Stations = append(w.project.Stations, s.levels())
+	}
+	names := map[string]bool{}
+	for _, b := range d.Batches {
+		if names[b.Name] {
+			return nil, fault.Invalidf("batches", "Two batches are called %q. Give each a name of its own.", b.Name)
+		}
+		names[b.Name] = true
+		w.addBatch(b)
+	}
+	for _, b := range d.Batches {
+		w.linkBatch(b)
+	}
+	w.project.Setups.Minutes = d.Setups
+	if hands, ok := w.stations[Hands]; ok && w.project.Stations[hands].Peak() > 0 {
+		w.project.Setups.Needs = []project.Need{{Station: hands, Amount: 1}}
+	}
+	for _, add := range []func() error{w.addWaits, w.addMoments, w.addPins, w.addBars, w.addGiven} {
+		if err := add(); err != nil {
+			return nil, err
+		}
+	}
+	return w, w.project.Check()
+}
+
+// steps gives the tasks of a batch's recipe that the batch does itself: up to
+// Until, without what a swap-out has done, and then without what leads to
+// nothing else and is not filmed.
+func (b Batch) steps() []recipe.Task {
+	all := b.Recipe.Sequence()
+	wanted := map[recipe.Position]bool{}
+	follows := map[recipe.Position]bool{} // some step waits for it
+	for _, t := range all {
+		for _, p := range t.After {
+			follows[p] = true
+		}
+	}
+	for _, t := range all {
+		_, isFilmed := b.Film[t.At]
+		switch {
+		case b.Until != nil:
+			if t.At == *b.Until {
+				b.want(wanted, all, t.At)
+			}
+		case len(b.Swaps) == 0 || isFilmed || !follows[t.At]:
+			b.want(wanted, all, t.At)
+		}
+	}
+	return slices.DeleteFunc(all, func(t recipe.Task) bool { return !wanted[t.At] })
+}
+
+// want marks a step and all that must be done before it, as far as the batch
+// does it itself.
+func (b Batch) want(wanted map[recipe.Position]bool, all []recipe.Task, at recipe.Position) {
+	if _, isSwapped := b.Swaps[at]; isSwapped || wanted[at] {
+		return
+	}
+	wanted[at] = true
+	for _, t := range all {
+		if t.At == at {
+			for _, p := range t.After {
+				b.want(wanted, all, p)
+			}
+		}
+	}
+}
+
+// addBatch adds the steps of a batch as tasks.
+func (w *workload) addBatch(b Batch) {
+	for k, t := range b.steps() {
+		step := b.Recipe.Components[t.At.Component].Steps[t.At.Step]
+		key := Key{b.Name, t.At}
+		minutes := MinutesOf(step)
+		w.place[key] = len(w.tasks)
+		w.tasks = append(w.tasks, task{key: key, step: step, minutes: minutes})
+		added := project.Task{
+			ID: fmt.Sprintf("%s %d: %s", b.Name, k+1, short(step.Text)), Minutes: minutes.Likely,
+			Needs: w.needs(b, step), LatestEnd: project.None,
+		}
+		if !b.Ahead {
+			added.NotBefore = w.day.From
+		}
+		if setup, isFilmed := b.Film[t.At]; isFilmed {
+			added.Setup = setup
+			added.Needs = w.withFilm(added.Needs)
+		}
+		w.project.Tasks = append(w.project.Tasks, added)
+	}
+}
+
+// short cuts a step's text to what fits into a message.
+func short(text string) string {
+	const most = 40
+	letters := []rune(text)
+	if len(letters) <= most {
+		return text
+	}
+	return string(letters[:most-1]) + "…"
+}
+
+// needs are what a step occupies: hands if it is hands-on, and its station, of
+// those that the day has.
+func (w *workload) needs(b Batch, s recipe.Step) []project.Need {
+	var needs []project.Need
+	if s.HandsOn {
+		needs = w.withNeed(needs, Hands, 1)
+	}
+	units := 1
+	if share, ok := b.Shares[s.Station]; ok {
+		units = share
+	}
+	if s.Station != Hands {
+		needs = w.withNeed(needs, s.Station, units)
+	}
+	return needs
+}
+
+// withFilm adds what filming takes: camera, light, and the hands in the shot.
+func (w *workload) withFilm(needs []project.Need) []project.Need {
+	for _, name := range []string{Hands, Camera, Light} {
+		needs = w.withNeed(needs, name, 1)
+	}
+	return needs
+}
+
+// withNeed adds a need of a station that the day has, unless it is there.
+func (w *workload) withNeed(needs []project.Need, station string, units int) []project.Need {
+	at, ok := w.stations[station]
+	if !ok || units <= 0 || slices.ContainsFunc(needs, func(n project.Need) bool { return n.Station == at }) {
+		return needs
+	}
+	return append(needs, project.Need{Station: at, Amount: units})
+}
+
+// linkBatch adds the waits between a batch's steps, and the cleaning down.
+func (w *workload) linkBatch(b Batch) {
+	for _, t := range b.steps() {
+		at := w.place[Key{b.Name, t.At}]
+		for _, p := range t.After {
+			key := Key{b.Name, p}
+			if other, isSwapped := b.Swaps[p]; isSwapped {
+				key.Batch = other
+			}
+			if before, ok := w.place[key]; ok {
+				w.project.Waits = append(w.project.Waits, project.Wait{Before: before, After: at, AtMost: project.None})
+			}
+		}
+	}
+	for _, t := range b.steps() {
+		w.addClean(b, Key{b.Name, t.At})
+	}
+}
+
+// addClean adds the cleaning of a step's station right after it, unless the
+// batch goes on there.
+func (w *workload) addClean(b Batch, key Key) {
+	at := w.place[key]
+	station, ok := w.stations[w.tasks[at].step.Station]
+	if !ok || w.day.Stations[station].Clean <= 0 || w.goesOn(at) {
+		return
+	}
+	before := w.project.Tasks[at]
+	clean := project.Task{
+		ID: before.ID + " (clean down)", Minutes: w.day.Stations[station].Clean, LatestEnd: project.None,
+		Needs: w.withNeed([]project.Need{{Station: station, Amount: before.Units(station)}}, Hands, 1), NotBefore: before.NotBefore,
+	}
+	minutes := Minutes{From: clean.Minutes, Likely: clean.Minutes, To: clean.Minutes}
+	w.project.Waits = append(w.project.Waits, project.Wait{Before: at, After: len(w.tasks)})
+	w.project.Tasks = append(w.project.Tasks, clean)
+	w.tasks = append(w.tasks, task{key: key, step: w.tasks[at].step, minutes: minutes, isClean: true})
+}
+
+// goesOn tells whether a step that waits for this one is of the same batch and
+// at the same station.
+func (w *workload) goesOn(at int) bool {
+	for _, wait := range w.project.Waits {
+		after := w.tasks[wait.After]
+		if wait.Before == at && !after.isClean && after.key.Batch == w.tasks[at].key.Batch && after.step.Station == w.tasks[at].step.Station {
+			return true
+		}
+	}
+	return false
+}
