@@ -44,6 +44,7 @@ type program struct {
 	Nutrition nutritionCommand `cmd:"" help:"Reckon a recipe's energy, nutrients and allergens."`
 	Convert   convertCommand   `cmd:"" help:"Convert one ingredient line to another measure."`
 	Plan      planCommand      `cmd:"" help:"Plan tasks around stations and waits so that the last ends early."`
+	Chapters  chaptersCommand  `cmd:"" help:"Find where a script's segments begin in a cut."`
 	Verify    verifyCommand    `cmd:"" help:"Compare what a cut says with what its recipe writes."`
 	Describe  describeCommand  `cmd:"" help:"Print an episode's description block."`
 }

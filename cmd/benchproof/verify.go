@@ -27,7 +27,7 @@ func (c *verifyCommand) Run(std streams) error {
 	if c.Recipe == "-" && c.Captions == "-" {
 		return usageError{fmt.Errorf("--recipe and --captions cannot both read standard input")}
 	}
-	reading, reader, err := readRecipe(c.Recipe, std)
+	reading, _, err := readRecipe(c.Recipe, std)
 	if err != nil {
 		return err
 	}
@@ -39,7 +39,6 @@ func (c *verifyCommand) Run(std streams) error {
 	if err != nil {
 		return err
 	}
-	_ = reader
 	report := verify.Checker{Larder: larder, System: system}.Check(reading, spokenCues(captions))
 	if c.JSON {
 		return printJSON(std.out, findingsDocument(report))

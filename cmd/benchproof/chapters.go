@@ -1,0 +1,71 @@
+package main
+
+import (
+	"fmt"
+
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/script"
+)
+
+// chaptersCommand finds where the segments of a script begin in a cut.
+type chaptersCommand struct {
+	Script   string `required:"" placeholder:"FILE" help:"The script: blocks parted by blank lines, each a title and its narration; - reads standard input."`
+	Captions string `required:"" placeholder:"FILE" help:"The cut's captions, WebVTT or SRT, or a transcript with times; - reads standard input."`
+	JSON     bool   `help:"Print JSON."`
+}
+
+// Run prints the chapter list, and what is to be looked at.
+func (c *chaptersCommand) Run(std streams) error {
+	if c.Script == "-" && c.Captions == "-" {
+		return usageError{fmt.Errorf("--script and --captions cannot both read standard input")}
+	}
+	text, err := readTextUpTo(c.Script, std.in, maxCaptions, "that is no script")
+	if err != nil {
+		return err
+	}
+	segments := script.ReadScript(text)
+	if len(segments) == 0 {
+		return fault.Invalidf("script", "%s holds no segments: write a title on a line, its narration below, and a blank line between segments.", c.Script)
+	}
+	captions, err := readCaptions(c.Captions, std)
+	if err != nil {
+		return err
+	}
+	if len(captions.Cues) == 0 {
+		return fault.Invalidf("captions", "%s holds no captions.", c.Captions)
+	}
+	starts := script.Align(segments, nil, captions)
+	chapters, problems := script.CutChapters(segments, starts, captions.End())
+	if c.JSON {
+		return printJSON(std.out, chapterDocument(starts, chapters, problems))
+	}
+	for _, chapter := range chapters {
+		fmt.Fprintln(std.out, chapter.Line())
+	}
+	for _, problem := range problems {
+		fmt.Fprintln(std.err, problem)
+	}
+	return nil
+}
+
+// jsonChapter is one chapter as JSON shows it.
+type jsonChapter struct {
+	At         string  `json:"at"`
+	Title      string  `json:"title"`
+	Confidence float64 `json:"confidence"`
+}
+
+func chapterDocument(starts []script.Start, chapters []script.Chapter, problems []string) any {
+	list := make([]jsonChapter, 0, len(chapters))
+	sure := script.InCutOrder(starts)
+	for i, c := range chapters {
+		list = append(list, jsonChapter{At: script.Timecode(c.At), Title: c.Title, Confidence: sure[i].Confidence})
+	}
+	if problems == nil {
+		problems = []string{}
+	}
+	return struct {
+		Chapters []jsonChapter `json:"chapters"`
+		Problems []string      `json:"problems"`
+	}{list, problems}
+}
