@@ -1,0 +1,157 @@
+package web
+
+import (
+	"net/url"
+	"time"
+
+	"benchproof/kitchen/episode"
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/script"
+	"benchproof/store"
+	"benchproof/views"
+)
+
+// What follows lets the tests, which stand outside the package, see its pure
+// builders. Nothing of it is in the program.
+
+// MaxForm is the most a form may carry.
+const MaxForm = maxForm
+
+// The functions without state.
+var (
+	Count, Paragraphs, Shortened, Joined      = count, paragraphs, shortened, joined
+	Normal, URLText, Thousands, ReadOn        = normal, urlText, thousands, readOn
+	Anchor, MoveActions, AppendNew            = anchor, moveActions, appendNew
+	Filled, FieldError, FormError             = filled, fieldError, formError
+	WholeText, NumberText, DateText           = wholeText, numberText, dateText
+	CutAfter, LineRow, StepRow, StationText   = cutAfter, lineRow, stepRow, stationText
+	MinutesText, HeatRuns, NewBody            = minutesText, heatRuns, newBody
+	AddMasses, AddBakers, LossNote            = addMasses, addBakers, lossNote
+	GramsText, Percent, Grams, WeightOf       = gramsText, percent, grams, weightOf
+	Differing, NewCompare                     = differing, newCompare
+	SeasonGroups, EpisodeRow, FirstSheet      = seasonGroups, episodeRow, firstSheet
+	AgainstTarget, SegmentLength, OutlineText = againstTarget, segmentLength, outlineText
+	LeftToShoot, ShotMark, StepName           = leftToShoot, shotMark, stepName
+	ShopList, ShopItem                        = shopList, shopItem
+	MarkCues, FindingMark, CheckedMark        = markCues, findingMark, checkedMark
+	CueTime, NewCutSheet                      = cueTime, newCutSheet
+	FileName, PaperOf, AsShown                = fileName, paperOf, asShown
+	IsLoopback, StatusOf, FormStatus          = isLoopback, statusOf, formStatus
+	SheetOf, NumberWord                       = sheetOf, numberWord
+	VerdictMark, TrialFigures, ProvedMarks    = verdictMark, trialFigures, provedMarks
+	AmountText, RecipeName, NamesOrNone       = amountText, recipeName, namesOrNone
+	Markdown, YieldPieces, StyleOf            = markdown, yieldPieces, styleOf
+)
+
+// Values are a form's fields by name.
+type Values = values
+
+// Get gives a field's value.
+func (v values) Get(name string) string { return v.get(name) }
+
+// Typed is a form as it was sent.
+type Typed = typed
+
+// NewTyped makes a form of its values.
+func NewTyped(sent url.Values) *Typed { return &typed{values: sent} }
+
+// Its readers.
+func (t *typed) Err() error                               { return t.err() }
+func (t *typed) Text(name string) string                  { return t.text(name) }
+func (t *typed) Needed(name, say string) string           { return t.needed(name, say) }
+func (t *typed) Whole(name string) int                    { return t.whole(name) }
+func (t *typed) Number(name string) measure.Number        { return t.number(name) }
+func (t *typed) Positive(name, say string) measure.Number { return t.positive(name, say) }
+func (t *typed) Date(name string) time.Time               { return t.date(name) }
+func (t *typed) Seconds(name string) int                  { return t.seconds(name) }
+func (t *typed) Address(name string) string               { return t.address(name) }
+func (t *typed) OneOf(name string, words []string) string { return t.oneOf(name, words) }
+
+// Wanted is a wish for a scale.
+type Wanted = wanted
+
+// WantedScale reads one.
+func WantedScale(sent url.Values, r recipe.Recipe, kept measure.Number, w recipe.Writer) Wanted {
+	return wantedScale(sent, r, kept, w)
+}
+
+// AskedFor makes the wish for a factor; not asked is the factor that is kept.
+func AskedFor(by measure.Number, asked bool) Wanted { return wanted{by: by, asked: asked} }
+
+// What became of it.
+func (w wanted) By() measure.Number   { return w.by }
+func (w wanted) Asked() bool          { return w.asked }
+func (w wanted) FactorError() string  { return w.factorError }
+func (w wanted) PiecesError() string  { return w.piecesError }
+func (w wanted) Err() error           { return w.err() }
+func (w wanted) Scaler() views.Scaler { return newScaler("/at", recipe.Recipe{}, w, recipe.AsWritten) }
+
+// The addresses that follow from it.
+var ScaledPath, ScaleChoices, MeasureChoices, NewScaler = scaledPath, scaleChoices, measureChoices, newScaler
+
+// Desk is what an episode's sheets are drawn from.
+type Desk = desk
+
+// NewDesk makes one; a reading that has no components stands for no recipe.
+func NewDesk(show episode.Show, e episode.Episode, name string, reading recipe.Recipe) *Desk {
+	d := &desk{show: show, episode: e}
+	if len(reading.Components) > 0 {
+		d.version = version{Version: store.Version{ID: 1, Number: 1, Reading: reading}, Name: name}
+	}
+	return d
+}
+
+// Needs, MakesTotal, StepOptions and Uncovered word parts of sheets.
+var Needs, MakesTotal, StepOptions, Uncovered = needs, makesTotal, stepOptions, uncovered
+
+// bare is a server without a store, for what words things by the clock.
+func bare(now time.Time) *Server {
+	return &Server{config: Config{Now: func() time.Time { return now }}}
+}
+
+// Day and DateWord write a date as it is shown on the day now.
+func Day(now, t time.Time) string      { return bare(now).day(t) }
+func DateWord(now, t time.Time) string { return bare(now).dateWord(t) }
+
+// NewScriptSheet words a running order.
+func NewScriptSheet(d *Desk, segments []episode.Segment) views.ScriptSheet {
+	return newScriptSheet(bare(time.Time{}).segments(), d, segments)
+}
+
+// NewShotsSheet words a shot list.
+func NewShotsSheet(d *Desk, shots []episode.Shot) views.ShotsSheet {
+	return newShotsSheet(bare(time.Time{}).shots(), d, shots)
+}
+
+// Frame is what stands around a sheet on the day now.
+func Frame(now time.Time, d *Desk, facts episode.Facts, sheet views.Sheet) views.EpisodeFrame {
+	d.facts = facts
+	return bare(now).frame(d, sheet)
+}
+
+// Readers of the forms.
+var (
+	ReadBrief, ReadSegment, ReadShot, ReadBatch = readBrief, readSegment, readShot, readBatch
+	ReadTrial, ReadCut, ReadShow, ReadPitch     = readTrial, readCut, readShow, readPitch
+	ReadAir, ReadRelease                        = readCorrection, readRelease
+	BriefValues, SegmentValues, ShotValues      = briefValues, segmentValues, shotValues
+	BatchValues, TrialValues, CutValues         = batchValues, trialValues, cutValues
+	ShowValues, PitchValues, AirValues          = showValues, pitchValues, correctionValues
+	ReleaseValues                               = releaseValues
+)
+
+// Outgoing is what an episode is released with.
+type Outgoing = outgoing
+
+// PublishedChapters are the chapters that a running order publishes, and those
+// it has.
+func PublishedChapters(pace int, segments []episode.Segment) (published int, all []script.Chapter, sheet views.ReleaseSheet) {
+	var o outgoing
+	o.Show.WordsPerMinute, o.Show.DescriptionLimit = pace, 5000
+	o.addChapters(segments)
+	return len(o.Chapters), o.chapters, newReleaseSheet(o)
+}
+
+// BackPath is where Undo leads.
+var BackPath = (*Server)(nil).backPath
