@@ -83,9 +83,10 @@ func newAligner(words []spokenWord, segments []episode.Segment, hints []string) 
 		}
 	}
 	most := max(15, len(words)/120)
+	n := float64(len(words))
 	for key, list := range places {
 		if len(list) > 0 {
-			a.weight[key] = math.Log(1 + float64(len(words))/float64(20*len(list)))
+			a.weight[key] = 3 * math.Log(1+n/float64(20*len(list))) / math.Log(1+n/20)
 		}
 		if len(list) > most {
 			delete(places, key)

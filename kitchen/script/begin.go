@@ -15,8 +15,10 @@ const (
 	forOpening = 0.9 // it begins a sentence
 	forOpener  = 0.8 // it is one of the openers
 	forCue     = 0.3 // it begins a caption
+	perShared  = 0.5
 	perWord    = 0.03
 	farthest   = 70 // words before the first shared one
+	latest     = 60 // words behind it
 )
 
 // begin finds the word with which the k-th of the chosen segments begins: the
@@ -34,16 +36,24 @@ func (a *aligner) begin(chosen []placed, k int) int {
 	if k == 0 && here.from <= farthest && here.segment == 0 {
 		return 0
 	}
-	ahead := 0.0 // weight of the words from a place to the first shared one that are this segment's, less the other's
 	best, top := here.from, -1e9
 	likely := here.from - here.in
-	for at := here.from; at >= low; at-- {
-		w := a.words[at]
-		ahead += a.vocab[here.segment][w.key] - before[w.key]
-		score := 0.5*ahead - perWord*float64(abs(at-likely)) + a.opening(at)
-		if score > top {
+	weigh := func(at int, gained float64) {
+		if score := gained*perShared - perWord*float64(abs(at-likely)) + a.opening(at); score > top {
 			best, top = at, score
 		}
+	}
+	gained := 0.0 // by beginning earlier: this segment's words, less those of the one before
+	for at := here.from; at >= low; at-- {
+		weigh(at, gained)
+		if at > 0 {
+			gained += a.vocab[here.segment][a.words[at-1].key] - before[a.words[at-1].key]
+		}
+	}
+	gained = 0
+	for at := here.from + 1; at < min(here.to, here.from+latest); at++ {
+		gained -= a.vocab[here.segment][a.words[at-1].key] - before[a.words[at-1].key]
+		weigh(at, gained)
 	}
 	return best
 }

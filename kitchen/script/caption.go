@@ -17,6 +17,9 @@ type Cue struct {
 	End   time.Duration // after Start; the words are gone at End
 	Text  string        // the words without any mark-up, lines parted by \n
 	Line  int           // the line of its times in the text, from 1
+	// Speaker is who speaks, where the captions name them; the name is not in
+	// Text.
+	Speaker string
 }
 
 // Words lists the cue's words by the rules of WordsOf.
@@ -29,6 +32,8 @@ type CaptionFormat string
 const (
 	WebVTT CaptionFormat = "WebVTT"
 	SRT    CaptionFormat = "SRT"
+	// Transcript is plain text with times in front of what is said.
+	Transcript CaptionFormat = "transcript"
 )
 
 // Captions are a cut's captions in the order of their start times; cues may
@@ -52,9 +57,14 @@ func (c Captions) End() time.Duration {
 const maxCaptionFaults = 10
 
 // ReadCaptions reads captions written as WebVTT (W3C WebVTT, sections 4.1 and
-// 6.1) or as SRT, which has no specification: numbered blocks with
-// hh:mm:ss,mmm times. A byte-order mark and any line ends are fine. Empty text
-// gives no captions and no error.
+// 6.1), as SRT, which has no specification: numbered blocks with hh:mm:ss,mmm
+// times, or as a transcript with a time in front of what is said. A byte-order
+// mark, UTF-16 and any line ends are fine. Empty text gives no captions and no
+// error.
+//
+// The cues come in the order of their starts, whatever the file's. Tags, marks
+// of position and the names of speakers are taken off the words. Captions that
+// roll, each showing the line before once more, give every line once.
 //
 // What cannot be read is an error of kind fault.Invalid, field "captions", that
 // names the line; errors.Join holds them when there are several. The cues that
@@ -74,11 +84,26 @@ func ReadCaptions(text string) (Captions, error) {
 	case slices.ContainsFunc(lines, hasArrow):
 		captions.Format = SRT
 		captions.Cues, faults = readSRT(lines)
+	case isTranscript(lines):
+		captions.Format = Transcript
+		captions.Cues, faults = readTranscript(lines)
 	default:
 		return Captions{}, fault.Invalidf("captions",
-			"These are no captions: there is neither “WEBVTT” on the first line nor a line of times such as 00:00:01,000 --> 00:00:03,000.")
+			"These are no captions: there is neither “WEBVTT” on the first line nor a line of times such as 00:00:01,000 --> 00:00:03,000, nor a time such as 1:23 in front of what is said.")
 	}
 	slices.SortStableFunc(captions.Cues, func(a, b Cue) int { return cmp.Compare(a.Start, b.Start) })
+	if captions.Format == Transcript {
+		captions.Cues = endTranscript(captions.Cues)
+	}
+	captions.Cues = unroll(captions.Cues)
+	for i := range captions.Cues {
+		cue := &captions.Cues[i]
+		words, speaker := withoutSpeakers(cue.Text)
+		cue.Text = words
+		if cue.Speaker == "" {
+			cue.Speaker = speaker
+		}
+	}
 	if len(faults) > maxCaptionFaults {
 		more := len(faults) - maxCaptionFaults
 		faults = append(faults[:maxCaptionFaults:maxCaptionFaults], fault.Invalidf("captions", "… and %d more lines like these.", more))
@@ -89,8 +114,7 @@ func ReadCaptions(text string) (Captions, error) {
 // captionLines splits text at CR LF, LF or CR, without the byte-order mark and
 // with U+0000 and broken bytes replaced, as the WebVTT parser asks (section 6.1).
 func captionLines(text string) []string {
-	text = strings.TrimPrefix(text, "\ufeff")
-	text = strings.ToValidUTF8(text, "\ufffd")
+	text = strings.ToValidUTF8(captionText(text), "\ufffd")
 	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\x00", "\ufffd").Replace(text)
 	return strings.Split(text, "\n")
 }

@@ -15,10 +15,12 @@ type pair struct {
 // What a chain of pairs pays: for every word of the cut passed over, for going
 // back in the script, and how much a word counts that was met already.
 const (
-	costGap   = 0.06
+	costGap   = 0.12
 	costBack  = 0.6
 	lookBack  = 48
 	onceAgain = 0.25
+	forStep   = 0.8 // two words as far apart in the cut as in the script
+	inStep    = 8   // words apart at most
 )
 
 // chain is a run of pairs that lie close together in the cut.
@@ -51,6 +53,8 @@ func chains(pairs []pair, most int) []chain {
 				value -= weight * (1 - onceAgain)
 			case before.in > here.in:
 				value -= costBack
+			case here.at-before.at == here.in-before.in && here.at-before.at <= inStep:
+				value += forStep
 			}
 			if value > best {
 				best, from = value, q
@@ -75,19 +79,45 @@ func heaviest(pairs []pair, score []float64, came []int, most int) []chain {
 		}
 		c := chain{to: pairs[p].at + 1, score: score[p]}
 		met := map[int]bool{}
+		var links []pair
 		for q := p; q >= 0; q = came[q] {
-			c.from, c.in = pairs[q].at, pairs[q].in
+			links = append(links, pairs[q])
 			if !met[pairs[q].in] {
 				met[pairs[q].in] = true
 				c.words += pairs[q].weight
 			}
 		}
+		slices.Reverse(links)
+		first := links[head(links, c.words)]
+		c.from, c.in = first.at, first.in
 		if !slices.ContainsFunc(found, func(f chain) bool { return c.from < f.to && f.from < c.to }) {
 			found = append(found, c)
 		}
 	}
 	return found
 }
+
+// head is the index of the first link that surely belongs to a chain of such a
+// weight: the few before a long gap were likely said about something else.
+func head(links []pair, weight float64) int {
+	first, sum := 0, 0.0
+	for k := 1; k < len(links); k++ {
+		sum += links[k-1].weight
+		if sum > weight*0.35 {
+			break
+		}
+		if gap := links[k].at - links[k-1].at; (sum - headCost*float64(links[k-1].at-links[first].at)) < headGap*float64(gap) {
+			first, sum, weight = k, 0, weight-sum
+		}
+	}
+	return first
+}
+
+// What the links before a gap must be worth for each word of theirs and of it.
+const (
+	headCost = 0.15
+	headGap  = 0.25
+)
 
 // heaviestCommon gives the greatest weight of a common subsequence of two lists
 // of words, by the pairs alone: the heaviest increasing chain, with a Fenwick

@@ -20,7 +20,6 @@ func readVTT(lines []string) (cues []Cue, faults []error) {
 		at++ // header lines that later versions may define
 	}
 	seenCue := false
-	var latest time.Duration
 	for at < len(lines) {
 		if lines[at] == "" {
 			at++
@@ -31,14 +30,9 @@ func readVTT(lines []string) (cues []Cue, faults []error) {
 		case block.times < 0 && !block.isAside(lines, seenCue):
 			faults = append(faults, cueFault(at, "“%s” stands without times above it; captions need a line such as 00:01.000 --> 00:03.000.", excerpt(lines[at])))
 		case block.times >= 0:
-			cue, err := vttCue(lines, block)
-			if err == nil && cue.Start < latest {
-				err = cueFault(block.times, "the caption starts before the one above it; in WebVTT starts never go back.")
-			}
-			if err != nil {
+			if cue, err := vttCue(lines, block); err != nil {
 				faults = append(faults, err)
 			} else {
-				latest = cue.Start
 				cues = append(cues, cue)
 			}
 			seenCue = true
@@ -98,7 +92,9 @@ func vttCue(lines []string, b block) (Cue, error) {
 	if b.times > b.start {
 		cue.ID = lines[b.start]
 	}
-	cue.Text = vttText(strings.Join(lines[b.times+1:b.end], "\n"))
+	raw := strings.Join(lines[b.times+1:b.end], "\n")
+	cue.Speaker = voiceOf(raw)
+	cue.Text = vttText(raw)
 	return cue, nil
 }
 
