@@ -64,6 +64,9 @@ func (p part[T]) form(d *desk, r *http.Request) (views.Form, error) {
 	if err != nil {
 		return views.Form{}, err
 	}
+	if p.key(t).episodeID != d.episode.ID {
+		return views.Form{}, fault.NotFoundf("There is no such %s in this episode.", p.word)
+	}
 	return p.changeForm(d, p.key(t), p.values(d, t).get, nil), nil
 }
 

@@ -57,7 +57,7 @@ func readShow(f *typed, v *episode.Show) {
 	v.Oven = f.oneOf("oven", []string{"conventional", "fan"})
 	v.MixerGrams, v.TrayPieces, v.OvenTrays = f.whole("mixer"), f.whole("tray"), f.whole("trays")
 	v.TimeZone, v.Currency = f.text("zone"), f.text("currency")
-	if _, err := time.LoadLocation(v.TimeZone); err != nil || v.TimeZone == "" {
+	if _, err := time.LoadLocation(v.TimeZone); err != nil || v.TimeZone == "" || v.TimeZone == "Local" {
 		f.fail("zone", "“%s” is not a time zone we know. Write it as area and town: Europe/Lisbon, Pacific/Auckland, or UTC.", v.TimeZone)
 	}
 	if !currency.IsValid(v.Currency) {

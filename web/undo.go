@@ -54,5 +54,5 @@ func (s *Server) backPath(r *http.Request) string {
 	if err != nil || from.Host != r.Host || !strings.HasPrefix(from.Path, "/") || strings.HasPrefix(from.Path, "//") {
 		return "/"
 	}
-	return from.Path
+	return from.EscapedPath() // as it was sent: browsers take a bare backslash for a slash
 }
