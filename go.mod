@@ -8,6 +8,7 @@ require (
 	github.com/alecthomas/kong v1.17.0
 	github.com/alexedwards/argon2id v1.0.0
 	github.com/alexedwards/scs/v2 v2.9.0
+	github.com/arran4/golang-ical v0.3.4
 	github.com/asticode/go-astisub v0.34.0
 	github.com/bojanz/currency v1.4.2
 	github.com/chromedp/cdproto v0.159.0

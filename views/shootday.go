@@ -1,27 +1,122 @@
 package views
 
-// ShootDaySheet is what each batch asks of the day.
+// ShootDaySheet is the computed plan of the shoot day.
 type ShootDaySheet struct {
 	Page
 	EpisodeFrame
-	Batches    []DayBatch
-	HandsOn    string // all batches: "1 h 50–2 h 10"
-	Unattended string
-	Unsaid     string // "2 steps do not say how long they take"; "" if all do
-	Empty      string // what to do when there are no batches
+	Form    Form      // what the day is planned with
+	Empty   string    // what to do when there is nothing to plan
+	Problem string    // what to change when there is no plan; "" if there is
+	Note    string    // what the plan leaves out: "6 makes are planned …"
+	Facts   []DayFact // when it begins and wraps, the work in it
+	Rows    []DayRow  // the plan in order of time
+	Chart   DayChart  // zero without a plan
+	Trade   []DayFact // what extra makes would save
+	// TradePath computes the trade; "" if it is drawn or there is none.
+	TradePath string
+	TradeNote string // what the trade is made from
+	Exports   []Link
+	Dated     string // the day and the time zone of the calendar file
 }
 
-// DayBatch is one batch's steps in order.
-type DayBatch struct {
-	Title      string // "Swap-out, 2 makes"
-	HandsOn    string
-	Unattended string
-	Steps      []DayStep
+// IsPlanned tells whether there is a plan.
+func (p ShootDaySheet) IsPlanned() bool { return len(p.Rows) > 0 }
+
+// DayFact is a measure of the day and what it is.
+type DayFact struct {
+	Measure string // "14:25"
+	Beside  string // small, beneath: "next day"
+	Text    string
+	Small   string
+	Mark    Mark
 }
 
-// DayStep is one step on the day.
-type DayStep struct {
-	StepRow
-	Component string // drawn where it changes
-	HandsOn   bool
+// DayRow is one thing on the clock.
+type DayRow struct {
+	At     string // "09:40"
+	Beside string // "next day"
+	Text   string
+	Small  string // "shoot · hands, oven · until 10:05"
+	Setup  string // the camera setup it is filmed with; "" if it is not
+	Ahead  bool   // of a batch that is made ahead
+	Free   bool   // nothing needs hands
+	Waits  bool   // it needs no hands
+	Mark   Mark
+}
+
+// DayChart is the plan as a picture. All places are in its own units.
+type DayChart struct {
+	Title         string // what a screen reader says of it
+	Width, Height int
+	Left          int // where the rows begin, right of their names
+	Rows          []ChartRow
+	Ticks         []ChartTick
+}
+
+// ChartRow is one station.
+type ChartRow struct {
+	Name string
+	Y    int // the name's foot
+	Line int // the line above the row
+	Bars []ChartBar
+}
+
+// ChartBar is one stretch of work.
+type ChartBar struct {
+	X, Width  string // "101.5"
+	Y, Height int
+	Kind      BarKind
+	Words     string // "09:40 Knead the dough"
+}
+
+// ChartTick is an hour.
+type ChartTick struct{ X, Text string }
+
+// BarKind is what a bar is drawn as.
+type BarKind string
+
+// The kinds of bar; each has its name in the key beneath the chart.
+const (
+	BarHands BarKind = "hands-on"
+	BarFilm  BarKind = "filmed"
+	BarSetup BarKind = "camera setup"
+	BarAhead BarKind = "made ahead"
+	BarWait  BarKind = "unattended"
+)
+
+// kinds are those drawn, in the order of the key.
+func (c DayChart) kinds() []BarKind {
+	var drawn []BarKind
+	for _, kind := range []BarKind{BarHands, BarFilm, BarSetup, BarAhead, BarWait} {
+		if c.draws(kind) {
+			drawn = append(drawn, kind)
+		}
+	}
+	return drawn
+}
+
+func (c DayChart) draws(kind BarKind) bool {
+	for _, row := range c.Rows {
+		for _, bar := range row.Bars {
+			if bar.Kind == kind {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// class is the bar's class: its fill is the style sheet's.
+func (k BarKind) class() string {
+	switch k {
+	case BarFilm:
+		return "bar film"
+	case BarSetup:
+		return "bar put-up"
+	case BarAhead:
+		return "bar ahead"
+	case BarWait:
+		return "bar wait"
+	}
+	return "bar"
 }

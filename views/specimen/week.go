@@ -110,26 +110,74 @@ func shopping() views.ShoppingPage {
 }
 
 func shootDay() views.ShootDaySheet {
-	day := func(steps []views.StepRow, component string) []views.DayStep {
-		var all []views.DayStep
-		for i, s := range steps {
-			d := views.DayStep{StepRow: s, HandsOn: s.Station != "waits" && s.Station != "oven"}
-			if i == 0 {
-				d.Component = component
-			}
-			all = append(all, d)
-		}
-		return all
-	}
-	steps := append(day(dough().Steps, "Dough"), day(butter().Steps, "Smoked butter")...)
 	return views.ShootDaySheet{
 		Page: sheet(views.SheetShootDay), EpisodeFrame: knots(views.SheetShootDay),
-		HandsOn: "78–84 min", Unattended: "6–7 h", Unsaid: "1 step does not say how long it takes",
-		Batches: []views.DayBatch{
-			{Title: "Shoot, 2 makes", HandsOn: "52–56 min", Unattended: "4 h 6–4 h 30", Steps: steps},
-			{Title: "Swap-out, 1 make", HandsOn: "26–28 min", Unattended: "2 h 3–2 h 15", Steps: steps[:3]},
+		Facts: []views.DayFact{
+			{Measure: "08:10", Text: "begins"},
+			{Measure: "11:35", Text: "wraps", Mark: views.Mark{Kind: views.MarkLook, Text: "nothing can wrap before 11:20"}},
+			{Measure: "11:20–12:05", Text: "wraps, if every step takes its least or its most, in this order"},
+			{Measure: "78–84 min", Text: "hands-on, all batches"},
+			{Measure: "6–7 h", Text: "unattended"},
+			{Mark: views.Mark{Kind: views.MarkLook, Text: "1 step does not say how long; the plan guesses"}},
+		},
+		Note: "6 makes are planned on the Shop sheet; the plan holds the first 4",
+		Rows: []views.DayRow{
+			{At: "08:10", Text: "Mix buttermilk, flours and yeast to a rough dough.", Small: "swap-out · Dough · mixer · until 08:20", Ahead: true},
+			{At: "09:00", Text: "Put up the camera: overhead, window left", Small: "until 09:05"},
+			{At: "09:05", Text: "Mix buttermilk, flours and yeast to a rough dough.", Small: "shoot · Dough · mixer · until 09:15", Setup: "overhead, window left"},
+			{At: "09:15", Text: "Prove until it springs back slowly.", Small: "shoot · Dough · waits · until 10:45", Waits: true},
+			{At: "09:15", Text: "1 h 30 free: B-roll, eat, rest", Small: "until 10:45", Free: true},
+			{At: "10:45", Text: "Tie the knots.", Small: "shoot · Dough · bench · until 11:05", Mark: views.Mark{Kind: views.MarkLook, Text: "20 minutes, a guess: the step does not say"}},
+			{At: "11:05", Text: "Bake at 220 °C.", Small: "shoot · Dough · oven · until 11:35", Waits: true},
+		},
+		Chart: views.DayChart{
+			Title: "The plan from 08:10 to 11:35 by station; the list after it says the same in words", Width: 720, Height: 130, Left: 72,
+			Ticks: []views.ChartTick{{X: "72.0", Text: "08:00"}, {X: "230.0", Text: "09:00"}, {X: "388.0", Text: "10:00"}, {X: "546.0", Text: "11:00"}, {X: "704.0", Text: "12:00"}},
+			Rows: []views.ChartRow{
+				{Name: "hands", Y: 34, Line: 18, Bars: []views.ChartBar{
+					{X: "98.3", Y: 22, Width: "25.3", Height: 16, Kind: views.BarAhead, Words: "08:10 Mix buttermilk, flours and yeast"},
+					{X: "230.0", Y: 22, Width: "12.2", Height: 16, Kind: views.BarSetup, Words: "09:00 put up overhead, window left"},
+					{X: "243.2", Y: 22, Width: "25.3", Height: 16, Kind: views.BarFilm, Words: "09:05 Mix buttermilk, flours and yeast"},
+					{X: "506.5", Y: 22, Width: "51.7", Height: 16, Kind: views.BarHands, Words: "10:45 Tie the knots."},
+				}},
+				{Name: "oven", Y: 58, Line: 42, Bars: []views.ChartBar{{X: "559.2", Y: 46, Width: "78.0", Height: 16, Kind: views.BarWait, Words: "11:05 Bake at 220 °C."}}},
+				{Name: "waits", Y: 82, Line: 66, Bars: []views.ChartBar{{X: "269.5", Y: 70, Width: "236.0", Height: 16, Kind: views.BarWait, Words: "09:15 Prove until it springs back slowly."}}},
+			},
+		},
+		Trade: []views.DayFact{
+			{Measure: "0", Text: "extra makes: wraps 11:35"},
+			{Measure: "1", Text: "extra make: wraps 10:20", Small: "made ahead to the end of “Prove until it springs back slowly.” from 07:20; it cuts a wait of 1 h 30"},
+			{Measure: "2", Text: "no better: one more make does not help"},
+		},
+		TradeNote: "A swap-out is one more make, taken ahead without filming to the end of a long wait.",
+		Exports:   []views.Link{{Text: "Calendar file", Path: "/episodes/31/shoot-day.ics"}, {Text: "CSV", Path: "/episodes/31/shoot-day.csv"}},
+		Dated:     "The calendar file is for 12 Mar, on the clock of Atlantic/Azores.",
+		Form:      shootDayForm(),
+	}
+}
+
+func shootDayForm() views.Form {
+	return views.Form{
+		ID: "day", Action: "/episodes/31/shoot-day", Revision: 2, Submit: "Plan the day", Guard: true,
+		Fields: []views.Field{
+			{Name: "on", Label: "Day", Kind: views.FieldDate, Value: "2027-03-12", Hint: "For the calendar file; empty is today."},
+			{Name: "begin", Label: "Begin at", Value: "09:00", Required: true},
+			{Name: "done", Label: "Be done by", Hint: "Empty plans forwards from the beginning."},
+			{Name: "hands", Label: "Hands", Kind: views.FieldWhole, Value: "1", Required: true, Unit: "people"},
 		},
 	}
+}
+
+// shootDayRefused is a day that no plan fits into.
+func shootDayRefused() views.ShootDaySheet {
+	p := views.ShootDaySheet{
+		Page: sheet(views.SheetShootDay), EpisodeFrame: knots(views.SheetShootDay), Form: shootDayForm(),
+		Problem: "“shoot 4: Bake at 220 °C.” cannot end by 10:00. Begin earlier, or be done later.",
+		Facts:   []views.DayFact{{Measure: "78–84 min", Text: "hands-on, all batches"}, {Measure: "6–7 h", Text: "unattended"}},
+	}
+	p.Form.Fields[2].Value, p.Form.Fields[1].Value = "10:00", "nine"
+	p.Form.Fields[1].Error = "“nine” is not a time of day. Write hours and minutes, such as 09:40 or 16:00."
+	return p
 }
 
 func script() views.ScriptSheet {
@@ -207,6 +255,11 @@ func cut() views.CutSheet {
 				{Text: "Strong white flour for the stretch, rye for the taste: "}, {Text: "three hundred and twenty grams", Heat: true}, {Text: " of one."},
 			}, Ties: []string{"320 g strong white flour"}},
 			{ID: "cue-4", At: "0:29.0", Secs: "29.05", Words: []views.Run{{Text: "And the oven at "}, {Text: "two hundred fan", New: true}, {Text: "."}}, Ties: []string{"Bake at 210 °C / 190 °C fan."}, Wrong: true},
+		},
+		Chapters: []views.ChapterRow{
+			{At: "0:00", Title: "The ferry leaves", Action: "/episodes/31/chapters", Segment: "1", Value: "0:00"},
+			{At: "0:20", Title: "Flour", Mark: views.Mark{Kind: views.MarkLook, Text: "a guess. Is it so?"}, Action: "/episodes/31/chapters", Segment: "2", Value: "0:20"},
+			{At: "4:05", Title: "The oven", Mark: views.Mark{Text: "set by hand"}, Action: "/episodes/31/chapters", Segment: "3", Value: "4:05", IsSet: true},
 		},
 		Findings: []views.FindingRow{{
 			ID: "finding-1", Key: "k1", At: "0:29.0", AtValue: "29", CueID: "cue-4", Mark: views.Mark{Kind: views.MarkWrong, Text: "differs"},
