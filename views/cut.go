@@ -9,6 +9,7 @@ type CutSheet struct {
 	Summary  string   // "212 cues, 8:35"; "" without captions
 	Problems []string // what could not be read of the captions
 	Checked  Mark     // "everything said is as written"; zero without captions or recipe
+	Chapters []ChapterRow
 	Findings []FindingRow
 	Settled  []FindingRow
 	Cues     []CueRow
@@ -41,4 +42,16 @@ type CueRow struct {
 	Words []Run  // numbers that were tied to the recipe are marked Heat, those in a finding New
 	Ties  []string
 	Wrong bool
+}
+
+// ChapterRow is where one segment begins in the cut. Its form posts: segment and
+// at, or find to let it be found by what is said.
+type ChapterRow struct {
+	At      string // "1:35"; "–" if it was not found
+	Title   string
+	Mark    Mark
+	Action  string
+	Segment string
+	Value   string // what stands in the field
+	IsSet   bool   // a person said so
 }

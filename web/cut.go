@@ -80,6 +80,9 @@ func (s *Server) drawCut(w http.ResponseWriter, r *http.Request, d *desk, cut ep
 	}
 	sheet := newCutSheet(cut)
 	s.addFindings(&sheet, d, cut, settlements)
+	if err := s.addChapterRows(r.Context(), &sheet, d); err != nil {
+		return err
+	}
 	sheet.Page, sheet.EpisodeFrame, sheet.Form = page, s.frame(d, views.SheetCut), form
 	return s.draw(w, r, status, views.Cut(sheet))
 }
@@ -139,6 +142,9 @@ func (s *Server) saveCut(w http.ResponseWriter, r *http.Request) error {
 	cut.Revision = form.revision()
 	if err = form.err(); err == nil {
 		err = s.keepCut(r.Context(), cut)
+	}
+	if err == nil {
+		err = s.carryChapters(r.Context(), d.episode.ID, saved.Captions, cut.Captions)
 	}
 	return s.settle(w, r, err, outcome{
 		to: d.path(views.SheetCut), say: "The cut is saved.",

@@ -149,7 +149,8 @@ type Outgoing = outgoing
 func PublishedChapters(pace int, segments []episode.Segment) (published int, all []script.Chapter, sheet views.ReleaseSheet) {
 	var o outgoing
 	o.Show.WordsPerMinute, o.Show.DescriptionLimit = pace, 5000
-	o.addChapters(segments)
+	chapters, problems := script.Chapters(script.Outline(segments, pace))
+	o.addChapters(chapters, problems, len(problems) == 0)
 	return len(o.Chapters), o.chapters, newReleaseSheet(o)
 }
 

@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 
-	"benchproof/kitchen/episode"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/release"
 	"benchproof/kitchen/script"
@@ -46,18 +45,19 @@ func (s *Server) releaseInput(ctx context.Context, d *desk, pageURL string) (out
 		Allergens: facts.report.EU, MayHold: facts.report.MayHold.EU, Unsure: facts.report.Unsure,
 		Cautions: facts.cautionTexts(), PageURL: pageURL, Language: "en",
 	}}
-	out.addChapters(segments)
-	return out, nil
+	chapters, problems, isWhole, err := s.chaptersOf(ctx, d, segments)
+	out.addChapters(chapters, problems, isWhole)
+	return out, err
 }
 
-// addChapters makes the chapters of the running order; a list that a platform
-// would drop is not published.
-func (o *outgoing) addChapters(segments []episode.Segment) {
-	o.chapters, o.chapterProblems = script.Chapters(script.Outline(segments, o.Show.WordsPerMinute))
-	if len(o.chapterProblems) > 0 {
+// addChapters takes the chapters in; a list that a platform would drop is not
+// published.
+func (o *outgoing) addChapters(chapters []script.Chapter, problems []string, isWhole bool) {
+	o.chapters, o.chapterProblems = chapters, problems
+	if !isWhole {
 		return
 	}
-	for _, c := range o.chapters {
+	for _, c := range chapters {
 		o.Chapters = append(o.Chapters, release.Chapter{At: c.At, Title: c.Title})
 	}
 }

@@ -1,0 +1,172 @@
+package web
+
+import (
+	"context"
+	"net/http"
+	"strconv"
+	"time"
+
+	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
+	"benchproof/kitchen/script"
+	"benchproof/views"
+)
+
+// cutStarts is where the segments begin in a cut: where a person said so, else
+// where it is found by what is said.
+func cutStarts(segments []episode.Segment, captions script.Captions, set map[int64]int) []script.Start {
+	starts := script.Align(segments, nil, captions)
+	for i, g := range segments {
+		if seconds, ok := set[g.ID]; ok {
+			starts[i] = script.Start{Segment: i, Found: true, At: time.Duration(seconds) * time.Second, Confidence: 1}
+		}
+	}
+	return starts
+}
+
+// doubts is how many of the starts are to be looked at by a person.
+func doubts(starts []script.Start) int {
+	n := 0
+	for _, s := range starts {
+		if !s.Found || s.Confidence < script.LowConfidence {
+			n++
+		}
+	}
+	return n
+}
+
+// chaptersOf makes the chapters of the cut, or those of the running order before
+// there is one. isWhole tells that a platform takes the list.
+func (s *Server) chaptersOf(ctx context.Context, d *desk, segments []episode.Segment) (chapters []script.Chapter, problems []string, isWhole bool, err error) {
+	captions, err := s.captionsOf(ctx, d.episode.ID)
+	if err != nil {
+		return nil, nil, false, err
+	}
+	if len(captions.Cues) == 0 {
+		chapters, problems = script.Chapters(script.Outline(segments, d.show.WordsPerMinute))
+		return chapters, problems, len(problems) == 0, nil
+	}
+	set, err := s.store.ChapterStarts(ctx, d.episode.ID)
+	if err != nil {
+		return nil, nil, false, err
+	}
+	starts := cutStarts(segments, captions, set)
+	chapters, problems = script.CutChapters(segments, starts, captions.End())
+	return chapters, problems, len(problems) == doubts(starts), nil
+}
+
+// captionsOf reads the current cut's captions; none where there is no cut, or
+// what is kept of it cannot be read.
+func (s *Server) captionsOf(ctx context.Context, episodeID int64) (script.Captions, error) {
+	cut, err := s.store.CurrentCut(ctx, episodeID)
+	if err != nil && fault.KindOf(err) == fault.NotFound {
+		return script.Captions{}, nil
+	}
+	if err != nil {
+		return script.Captions{}, err
+	}
+	captions, err := script.ReadCaptions(cut.Captions)
+	if err != nil {
+		return script.Captions{}, nil // the Cut sheet says what is wrong
+	}
+	return captions, nil
+}
+
+// chapterRows words where the segments begin in the cut, for the Cut sheet.
+func chapterRows(d *desk, segments []episode.Segment, starts []script.Start, set map[int64]int) []views.ChapterRow {
+	var rows []views.ChapterRow
+	for _, start := range starts {
+		g := segments[start.Segment]
+		row := views.ChapterRow{
+			At: "–", Title: g.Title, Action: episodePath(d.episode.ID) + "/chapters", Segment: strconv.FormatInt(g.ID, 10),
+		}
+		if start.Found {
+			row.At = script.Timecode(int(start.At / time.Second))
+			row.Value = row.At
+		}
+		_, row.IsSet = set[g.ID]
+		switch {
+		case row.IsSet:
+			row.Mark = views.Mark{Text: "set by hand"}
+		case !start.Found:
+			row.Mark = views.Mark{Kind: views.MarkLook, Text: "not found in the cut. Where does it begin?"}
+		case start.Confidence < script.LowConfidence:
+			row.Mark = views.Mark{Kind: views.MarkLook, Text: "a guess. Is it so?"}
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// addChapterRows puts the chapters on the Cut sheet of a cut with captions.
+func (s *Server) addChapterRows(ctx context.Context, sheet *views.CutSheet, d *desk) error {
+	captions, err := s.captionsOf(ctx, d.episode.ID)
+	if err != nil || len(captions.Cues) == 0 {
+		return err
+	}
+	segments, err := s.store.Segments(ctx, d.episode.ID)
+	if err != nil {
+		return err
+	}
+	set, err := s.store.ChapterStarts(ctx, d.episode.ID)
+	if err != nil {
+		return err
+	}
+	sheet.Chapters = chapterRows(d, segments, cutStarts(segments, captions, set), set)
+	return nil
+}
+
+// setChapter keeps where a segment begins; an empty time lets it be found again.
+func (s *Server) setChapter(w http.ResponseWriter, r *http.Request) error {
+	d, form, err := s.deskAndForm(w, r)
+	if err != nil {
+		return err
+	}
+	segment, err := s.store.Segment(r.Context(), int64(form.whole("segment")))
+	if err != nil {
+		return err
+	}
+	if segment.EpisodeID != d.episode.ID {
+		return fault.NotFoundf("There is no such segment in this episode.")
+	}
+	seconds := form.seconds("at")
+	if err := form.err(); err != nil {
+		return err
+	}
+	if form.text("at") == "" || form.text("find") != "" {
+		err = s.store.ClearChapterStart(r.Context(), segment.ID)
+	} else {
+		err = s.store.SetChapterStart(r.Context(), segment.ID, seconds)
+	}
+	if err != nil {
+		return err
+	}
+	return seeOther(w, r, d.path(views.SheetCut)+"#chapters")
+}
+
+// carryChapters moves what a person set to where the same words stand in a new
+// cut; what cannot be found there stays where it was.
+func (s *Server) carryChapters(ctx context.Context, episodeID int64, old, renewed string) error {
+	before, err := script.ReadCaptions(old)
+	if err != nil || len(before.Cues) == 0 {
+		return nil
+	}
+	after, err := script.ReadCaptions(renewed)
+	if err != nil || len(after.Cues) == 0 {
+		return nil
+	}
+	set, err := s.store.ChapterStarts(ctx, episodeID)
+	if err != nil {
+		return err
+	}
+	for segmentID, seconds := range set {
+		at, ok := script.Carry(time.Duration(seconds)*time.Second, before, after)
+		if !ok {
+			continue
+		}
+		if err := s.store.SetChapterStart(ctx, segmentID, int(at/time.Second)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
