@@ -42,7 +42,9 @@ type PitchRow struct {
 // ShowPage is the show's settings.
 type ShowPage struct {
 	Page
-	Form Form
+	Form      Form
+	Measured  string // the host's pace as earlier cuts tell it; "" before there are any
+	UseAction string // makes it the pace that scripts are timed by
 }
 
 // DeletedPage is what was deleted and can be had back.

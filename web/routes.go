@@ -80,6 +80,7 @@ func (s *Server) showRoutes(r chi.Router) {
 	r.Post("/episodes", s.do(s.startEpisode))
 	r.Get("/show", s.do(s.showShow))
 	r.Post("/show", s.do(s.saveShow))
+	r.Post("/show/pace", s.do(s.usePace))
 	r.Get("/pitches", s.do(s.showPitches))
 	r.Post("/pitches", s.do(s.addPitch))
 	r.Post("/pitches/{pitch}", s.do(s.savePitch))

@@ -90,7 +90,11 @@ func (s *Server) drawShow(w http.ResponseWriter, r *http.Request, status int, fo
 	if err != nil {
 		return err
 	}
-	return s.draw(w, r, status, views.Show(views.ShowPage{Page: page, Form: form}))
+	pace, cuts, err := s.measuredPace(r.Context())
+	if err != nil {
+		return err
+	}
+	return s.draw(w, r, status, views.Show(views.ShowPage{Page: page, Form: form, Measured: paceText(pace, cuts), UseAction: "/show/pace"}))
 }
 
 func (s *Server) saveShow(w http.ResponseWriter, r *http.Request) error {
