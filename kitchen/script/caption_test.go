@@ -101,7 +101,7 @@ func TestReadWebVTT(t *testing.T) {
 		{"ends at its start", "WEBVTT\n\nx\n00:02.000 --> 00:02.000\nA", nil,
 			[]string{"Line 4: the caption ends at 00:02.000, which is not after its start at 00:02.000."}},
 		{"starts go back", "WEBVTT\n\n00:05.000 --> 00:06.000\nA\n\n00:04.000 --> 00:07.000\nB",
-	[]string{" | 4s–7s | B", " | 5s–6s | A"}, nil},
+			[]string{" | 4s–7s | B", " | 5s–6s | A"}, nil},
 		{"words without times", "WEBVTT\n\nHello there, all of you aboard the ferry\n\n00:01.000 --> 00:02.000\nA",
 			[]string{" | 1s–2s | A"}, []string{"Line 3: “Hello there, all of you aboar…” " + noTimes}},
 		{"style behind the first cue", "WEBVTT\n\n00:01.000 --> 00:02.000\nA\n\nSTYLE\n::cue {}",

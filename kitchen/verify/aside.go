@@ -23,7 +23,8 @@ var asides = phrasesOf(
 	"supermarket", "the shop", "viewer", "viewers", "comments", "somebody asked", "someone asked", "wrote to", "wrote in", "emailed",
 	"last week", "last year", "yesterday", "last month", "last summer", "last winter", "remember when", "imagine", "on the packet",
 	"the packet says", "the label says", "weighs", "weigh about", "equivalent", "they say", "would have been", "would be too",
-	"is too much", "competition", "when i was", "at school", "tomorrow", "next day", "leftovers", "reheat", "got through", "get through",
+	"is too much", "competition", "when i was", "at school", "tomorrow", "next day", "leftovers", "reheat", "got through", "get through", "go through",
+	"she used", "he used", "they used", "she uses", "he uses", "they use", "she had", "he had", "they had", "she put", "he put", "they put",
 )
 
 // journeys are what makes a time, a heat or a length one of daily life.

@@ -41,13 +41,22 @@ func statements(l recipe.Line) []measure.Amount {
 	return all
 }
 
+// comparedWith are the statements that a said amount is held against: of a line
+// in packs, "two tins" only against their count.
+func comparedWith(s speech.Said, l recipe.Line) []measure.Amount {
+	if l.HasAmount && l.Packs.Unit != "" && s.Amount.Unit == l.Packs.Unit {
+		return []measure.Amount{{Range: l.Packs.Count, Unit: l.Packs.Unit}}
+	}
+	return statements(l)
+}
+
 // equalItem tells whether a said amount is the whole of a line.
 func (j *judge) equalItem(s speech.Said, n int) bool {
 	it := j.book.items[n]
 	if len(it.line.Plus) > 0 {
 		return j.equalSum(s, it.line)
 	}
-	return slices.ContainsFunc(statements(it.line), func(w measure.Amount) bool {
+	return slices.ContainsFunc(comparedWith(s, it.line), func(w measure.Amount) bool {
 		same, _ := j.equal(s, w, it.line)
 		return same
 	})
@@ -75,7 +84,7 @@ func (j *judge) equalSum(s speech.Said, l recipe.Line) bool {
 // comparable tells whether a said amount can be compared with a line at all.
 func (j *judge) comparable(s speech.Said, n int) bool {
 	l := j.book.items[n].line
-	return slices.ContainsFunc(statements(l), func(w measure.Amount) bool {
+	return slices.ContainsFunc(comparedWith(s, l), func(w measure.Amount) bool {
 		_, ok := j.equal(s, w, l)
 		return ok
 	})

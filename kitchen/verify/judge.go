@@ -117,7 +117,10 @@ func (j *judge) isOneOf(i, n int) bool {
 // recipe, and no slip of a power of ten: "two hundred pounds of oats".
 func (j *judge) isAbsurd(s speech.Said, n int) bool {
 	l := j.book.items[n].line
-	for _, w := range statements(l) {
+	for _, w := range comparedWith(s, l) {
+		if agrees(s.Amount.Range, w.Range, exactly) {
+			return false
+		}
 		far := s
 		far.Amount = s.Amount.Scale(measure.Ratio(1, 60))
 		if same, ok := j.equal(s, w, l); same || !ok || s.Amount.Unit == w.Unit && isTenfold(s.Amount.Range, w.Range) {

@@ -30,6 +30,7 @@ type tie struct {
 	foreign string // a food that the recipe does not have
 	aside   bool   // about something else: another time, another recipe, a shop
 	of      bool   // "50 grams of the sugar": likely a part
+	before  bool   // the food stands before the amount
 	agrees  bool
 	finding int // index into findings; −1 if none
 }
@@ -106,6 +107,7 @@ func (j *judge) tieFood(i, first int) {
 		return
 	}
 	t.item = j.choose(i, m)
+	t.before = pick == before
 	t.of = pick == behind && j.isPartOf(s, m)
 }
 
@@ -127,7 +129,7 @@ func (j *judge) reaches(i int, m mention) bool {
 			break
 		}
 		w := words[k].Text
-		if blockers[w] || things[w] {
+		if blockers[w] || things[w] && !(k+1 < len(words) && words[k+1].Text == "of") {
 			return false
 		}
 		if s.Kind == speech.Count && !between[w] && !describing[w] && w != "size" && w != "sized" && w != "whole" {
@@ -192,7 +194,10 @@ func (j *judge) prefersBefore(i int, before, behind mention) bool {
 	fits := func(m mention) bool {
 		return slices.ContainsFunc(m.items, func(n int) bool { return j.equalItem(s, n) })
 	}
-	return fits(before) && !fits(behind)
+	if fits(before) == fits(behind) {
+		return i > 0 && j.ties[i-1].before && s.From-j.said[i-1].To < 6 // as in the list so far
+	}
+	return fits(before)
 }
 
 // tieUnit ties "four cloves" to the only line that counts cloves, and an amount
