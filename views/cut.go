@@ -7,6 +7,7 @@ type CutSheet struct {
 	EpisodeFrame
 	Form     Form     // name, length, captions
 	Summary  string   // "212 cues, 8:35"; "" without captions
+	Files    []Link   // the captions written clean, to take away
 	Problems []string // what could not be read of the captions
 	Checked  Mark     // "everything said is as written"; zero without captions or recipe
 	Chapters []ChapterRow

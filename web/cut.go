@@ -1,10 +1,14 @@
 package web
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"net/http"
+	"strings"
 	"time"
+
+	"github.com/go-chi/chi/v5"
 
 	"benchproof/kitchen/episode"
 	"benchproof/kitchen/fault"
@@ -36,15 +40,34 @@ func readCut(f *typed, c *episode.Cut) {
 	switch {
 	case normal(c.Captions) == "":
 		c.Captions = ""
+	case err != nil && f.text("partial") == "yes" && len(captions.Cues) > 0:
+		c.Captions = script.WriteVTT(captions) // the creator said so: what could be read, and no more
+		c.Seconds = cmp.Or(c.Seconds, int(captions.End()/time.Second))
 	case err != nil:
-		f.fail("captions", "%s", fault.Say(err))
+		f.fail("captions", "%s", captionFaults(err))
 	case c.Seconds == 0 && len(captions.Cues) > 0:
 		c.Seconds = int(captions.End() / time.Second)
 	}
 }
 
+// captionFaults joins what is wrong with captions, each fault with its line.
+func captionFaults(err error) string {
+	var says []string
+	for _, f := range fault.All(err) {
+		says = append(says, f.Say)
+	}
+	return strings.Join(says, " ")
+}
+
+// keepPartial is offered when captions were refused.
+var keepPartial = views.Field{Name: "partial", Label: "Keep what could be read", Kind: views.FieldCheck, Hint: "Only the captions that could be read are kept, written clean."}
+
 func cutForm(d *desk, value func(string) string, revision int, err error) views.Form {
-	fields := filled(cutFields(), value, err)
+	fields := cutFields()
+	if fieldError(err, "captions") != "" {
+		fields = append(fields, keepPartial)
+	}
+	fields = filled(fields, value, err)
 	return views.Form{ID: "cut", Action: d.path(views.SheetCut), Revision: revision, Fields: fields, Submit: "Save cut", Problem: formError(err, fields), Guard: true}
 }
 
@@ -82,6 +105,10 @@ func (s *Server) drawCut(w http.ResponseWriter, r *http.Request, d *desk, cut ep
 	s.addFindings(&sheet, d, cut, settlements)
 	if err := s.addChapterRows(r.Context(), &sheet, d); err != nil {
 		return err
+	}
+	if len(sheet.Cues) > 0 {
+		base := episodePath(d.episode.ID) + "/captions."
+		sheet.Files = []views.Link{{Text: "As WebVTT", Path: base + "vtt"}, {Text: "As SRT", Path: base + "srt"}}
 	}
 	sheet.Page, sheet.EpisodeFrame, sheet.Form = page, s.frame(d, views.SheetCut), form
 	return s.draw(w, r, status, views.Cut(sheet))
@@ -156,4 +183,27 @@ func (s *Server) saveCut(w http.ResponseWriter, r *http.Request) error {
 			fields: cutFields(), mine: form.values.Get, saved: cutValues(saved).get,
 		},
 	})
+}
+
+// sendCaptions sends the cut's captions written clean, as WebVTT or SRT.
+func (s *Server) sendCaptions(w http.ResponseWriter, r *http.Request) error {
+	d, err := s.openDesk(r)
+	if err != nil {
+		return err
+	}
+	captions, err := s.captionsOf(r.Context(), d.episode.ID)
+	if err != nil {
+		return err
+	}
+	if len(captions.Cues) == 0 {
+		return fault.NotFoundf("There are no captions to send yet.")
+	}
+	format := chi.URLParam(r, "format")
+	text, kind := script.WriteVTT(captions), "text/vtt; charset=utf-8"
+	if format == "srt" {
+		text, kind = script.WriteSRT(captions), "application/x-subrip; charset=utf-8"
+	}
+	w.Header().Set("Content-Type", kind)
+	w.Header().Set("Content-Disposition", `attachment; filename="`+fileName(d.episode.Title)+"."+format+`"`)
+	return sendBytes(w, r, []byte(text))
 }

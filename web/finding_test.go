@@ -87,3 +87,25 @@ func TestAFindingIsSettledOnlyInAWayThereIs(t *testing.T) {
 		}
 	}
 }
+
+func TestWhatCouldBeReadIsKeptOnlyIfTheCreatorSaysSo(t *testing.T) {
+	s := newSite(t)
+	episode := s.start("Scones", scones)
+	const half = "WEBVTT\n\n00:00:01.000 --> 00:00:02.000\nGood morning.\n\n00:00:03.00 --> 00:00:04.000\nBroken.\n"
+	refused := s.post(episode+"/cut", "captions", half)
+	if refused.status != http.StatusUnprocessableEntity || !strings.Contains(words(refused.body), "Keep what could be read") {
+		t.Fatalf("half a file = %d, want 422 and the offer to keep what could be read", refused.status)
+	}
+	if got := s.post(episode+"/cut", "captions", half, "partial", "yes"); got.status != http.StatusSeeOther {
+		t.Fatalf("keeping it = %d\n%s", got.status, words(got.body))
+	}
+	s.shows(episode+"/cut", "1 cue", "Good morning.")
+	for format, want := range map[string]string{"vtt": "WEBVTT\n\n", "srt": "1\n00:00:01,000 --> 00:00:02,000\nGood morning.\n"} {
+		if got := s.get(episode + "/captions." + format); !strings.Contains(strings.ReplaceAll(got.body, "\r\n", "\n"), want) {
+			t.Errorf("captions.%s = %d %q", format, got.status, got.body)
+		}
+	}
+	if got := s.get(episode + "/captions.exe"); got.status != http.StatusNotFound {
+		t.Errorf("captions.exe = %d, want 404", got.status)
+	}
+}

@@ -134,6 +134,7 @@ func (s *Server) episodeRoutes(r chi.Router) {
 	r.Post("/shots/{part}/status", s.do(s.setShotStatus))
 	r.Get("/cut", s.do(s.showCut))
 	r.Post("/cut", s.do(s.saveCut))
+	r.Get("/captions.{format:vtt|srt}", s.do(s.sendCaptions))
 	r.Post("/findings", s.do(s.settleFinding))
 	r.Post("/chapters", s.do(s.setChapter))
 	r.Get("/release", s.do(s.showRelease))

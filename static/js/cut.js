@@ -2,6 +2,27 @@
 // and is sent nowhere; a press on a timecode jumps there.
 "use strict";
 
+// captions: a file fills the field, whatever it is encoded in.
+const field = document.getElementById("cut-captions");
+if (field) {
+  const label = document.createElement("label");
+  label.className = "hint";
+  label.textContent = "Or take them from a file ";
+  const file = document.createElement("input");
+  file.type = "file";
+  file.accept = ".vtt,.srt,.txt,text/vtt";
+  label.append(file);
+  field.after(label);
+  file.addEventListener("change", async () => {
+    if (!file.files.length) return;
+    const bytes = new Uint8Array(await file.files[0].arrayBuffer());
+    const mark = bytes[0] * 256 + bytes[1];
+    const encoding = mark === 0xfffe ? "utf-16le" : mark === 0xfeff ? "utf-16be" : "utf-8";
+    field.value = new TextDecoder(encoding).decode(bytes);
+    field.dispatchEvent(new Event("input"));
+  });
+}
+
 const watch = document.querySelector("[data-watch]");
 if (watch) {
   const video = watch.querySelector("video");

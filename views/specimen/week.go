@@ -247,6 +247,7 @@ func cut() views.CutSheet {
 			},
 		},
 		Summary:  "4 captions, 8:35",
+		Files:    []views.Link{{Text: "As WebVTT", Path: "/episodes/31/captions.vtt"}, {Text: "As SRT", Path: "/episodes/31/captions.srt"}},
 		Problems: []string{"Line 15 says 00:00:29.10: a time needs three digits after the point, so this caption was left out."},
 		Cues: []views.CueRow{
 			{ID: "cue-1", At: "0:00.0", Secs: "0.00", Words: views.Words("The ferry leaves in ninety minutes.")},
