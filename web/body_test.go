@@ -189,3 +189,10 @@ func TestAppendNew(t *testing.T) {
 		t.Errorf("AppendNew (-want +got):\n%s", diff)
 	}
 }
+
+// sconesRecipe is the reading of the scones.
+func sconesRecipe(t testing.TB) recipe.Recipe {
+	t.Helper()
+	r, _ := readRecipe(t, scones)
+	return r
+}
