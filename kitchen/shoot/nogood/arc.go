@@ -70,7 +70,7 @@ func (m *Model) propagate() bool {
 
 // follow draws what one raised bound brings at once.
 func (m *Model) follow(e entry) bool {
-	if !m.wake(e.view, e.before) {
+	if !m.wake(e.view, e.before, e.at) {
 		return false
 	}
 	for _, k := range m.arcsOf[e.view] {

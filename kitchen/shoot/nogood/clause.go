@@ -10,47 +10,61 @@ type clause struct {
 	isGone   bool
 }
 
-// watch wakes a clause when a view reaches a number, which makes one of the
-// clause's watched literals false.
-type watch struct {
+// watching is the clauses that wake when a view reaches a number, which makes
+// one of their watched literals false. The numbers stand apart because most of
+// the time only they are looked at.
+type watching struct {
+	at      []int
+	clauses []watched
+}
+
+// watched is a clause with a literal of it: if that is true nothing is to be
+// done.
+type watched struct {
 	clause *clause
-	at     int
-	other  Lit // a literal of the clause: if it is true nothing is to be done
+	other  Lit
 }
 
 func (m *Model) watch(c *clause, l, other Lit) {
-	m.watches[l.view^1] = append(m.watches[l.view^1], watch{c, 1 - l.at, other})
+	w := &m.watches[l.view^1]
+	w.at, w.clauses = append(w.at, 1-l.at), append(w.clauses, watched{c, other})
+}
+
+// remove takes out entry k; the last one takes its place.
+func (w *watching) remove(k int) {
+	last := len(w.at) - 1
+	w.at[k], w.clauses[k] = w.at[last], w.clauses[last]
+	w.clauses[last].clause = nil
+	w.at, w.clauses = w.at[:last], w.clauses[:last]
 }
 
 // wake looks at the clauses of which a literal became false when a view rose
 // above a floor.
-func (m *Model) wake(view, before int) bool {
-	floor := m.floor[view]
-	list := m.watches[view]
-	kept := list[:0]
-	for k, w := range list {
-		if w.at <= before || w.at > floor {
-			kept = append(kept, w)
+func (m *Model) wake(view, before, floor int) bool {
+	w := &m.watches[view]
+	for k := 0; k < len(w.at); k++ {
+		at := w.at[k]
+		if at <= before || at > floor {
 			continue
 		}
-		if w.clause.isGone {
+		entry := w.clauses[k]
+		if entry.clause.isGone {
+			w.remove(k)
+			k--
 			continue
 		}
-		if m.isTrue(w.other) {
-			kept = append(kept, w)
+		if m.isTrue(entry.other) {
 			continue
 		}
-		moved, ok := m.wakeClause(w.clause, Lit{view ^ 1, 1 - w.at})
-		if !moved {
-			kept = append(kept, w)
+		moved, ok := m.wakeClause(entry.clause, Lit{view ^ 1, 1 - at})
+		if moved {
+			w.remove(k)
+			k--
 		}
 		if !ok {
-			kept = append(kept, list[k+1:]...)
-			m.watches[view] = kept
 			return false
 		}
 	}
-	m.watches[view] = kept
 	return true
 }
 
@@ -134,6 +148,11 @@ func (m *Model) clear() {
 	}
 	m.learned = slices.DeleteFunc(m.learned, func(c *clause) bool { return c.isGone })
 	for view := range m.watches {
-		m.watches[view] = slices.DeleteFunc(m.watches[view], func(w watch) bool { return w.clause.isGone })
+		w := &m.watches[view]
+		for k := len(w.at) - 1; k >= 0; k-- {
+			if w.clauses[k].clause.isGone {
+				w.remove(k)
+			}
+		}
 	}
 }

@@ -26,8 +26,8 @@ type Model struct {
 	trail   []entry
 	head    int // trail entries before it are propagated
 	levels  []level
-	arena   []Lit // reasons that are lists
-	watches [][]watch
+	arena   []Lit      // reasons that are lists
+	watches []watching // by view
 	arcs    []arc
 	arcsOf  [][]int      // by view of the arc's source
 	asks    [][]ask      // by view of the condition
@@ -42,6 +42,8 @@ type Model struct {
 	hints   []hint       // by variable
 	forget  int          // learned rules kept before the next clearing
 	found   []int        // values of the last solution
+	assumed int          // assumptions known to be true
+	granted int          // the level up to which they are
 }
 
 // hint is the value at which a variable is tried first.
@@ -67,7 +69,7 @@ func (m *Model) Var(lo, hi int) Var {
 	v := Var(len(m.floor) / 2)
 	m.floor = append(m.floor, lo, -hi)
 	m.newest = append(m.newest, -1, -1)
-	m.watches = append(m.watches, nil, nil)
+	m.watches = append(m.watches, watching{}, watching{})
 	m.arcsOf = append(m.arcsOf, nil, nil)
 	m.asks = append(m.asks, nil, nil)
 	m.loadsOf = append(m.loadsOf, nil)
@@ -154,6 +156,9 @@ func (m *Model) backTo(to int) {
 	}
 	m.trail, m.arena, m.levels = m.trail[:first.trail], m.arena[:first.arena], m.levels[:to]
 	m.head = min(m.head, len(m.trail))
+	if to < m.granted {
+		m.assumed = 0
+	}
 	for k := range m.dirty {
 		m.dirty[k] = false
 	}

@@ -17,6 +17,7 @@ const (
 // the outcome and the contradictions met.
 func (m *Model) Search(assumptions []Lit, contradictions int, stop func() bool) (outcome Outcome, met int) {
 	m.backTo(0)
+	m.assumed, m.granted = 0, 0
 	if m.forget == 0 {
 		m.forget, m.analyse.clauseStep = 4000, 1
 	}
@@ -74,11 +75,13 @@ func (m *Model) dive(assumptions []Lit, contradictions int, stop func() bool) (o
 
 // next picks the next decision: an assumption, then the most active variable.
 func (m *Model) next(assumptions []Lit) (l Lit, done, refuted bool) {
-	for _, l := range assumptions {
+	for ; m.assumed < len(assumptions); m.assumed++ {
+		l := assumptions[m.assumed]
 		switch {
 		case m.isFalse(l):
 			return l, false, true
 		case !m.isTrue(l):
+			m.granted = len(m.levels) + 1
 			return l, false, false
 		}
 	}

@@ -200,9 +200,16 @@ func (p *prover) hint(starts []int) {
 func (p *prover) search(by, contradictions int, stop func() bool) (outcome nogood.Outcome, starts []int, met int) {
 	outcome, met = p.model.Search([]nogood.Lit{p.end.AtMost(by)}, contradictions, stop)
 	if outcome == nogood.Found {
-		for _, v := range p.starts {
-			starts = append(starts, p.model.Value(v))
-		}
+		starts = p.values()
 	}
 	return outcome, starts, met
+}
+
+// values gives the starts found last.
+func (p *prover) values() []int {
+	starts := make([]int, len(p.starts))
+	for i, v := range p.starts {
+		starts[i] = p.model.Value(v)
+	}
+	return starts
 }

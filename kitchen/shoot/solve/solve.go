@@ -66,7 +66,8 @@ type search struct {
 	in       *instance
 	breed    *population
 	prove    *prover // nil until it is needed
-	best     []int   // nil while there is no plan
+	mend     *mender
+	best     []int // nil while there is no plan
 	makespan int
 	bound    int
 	steps    int
@@ -99,32 +100,35 @@ func (s *search) run() (Result, error) {
 	return Result{}, &fault.Error{Kind: fault.Busy, Say: "No plan was found in the time given, and none was proved impossible. Allow longer waits, or give it more time."}
 }
 
-// look takes turns at breeding and proving until one of them is done. It
-// breeds at least once, even when nobody waits any longer.
+// look takes turns at breeding, proving and mending until one of them is done.
+// It breeds at least once, even when nobody waits any longer. Breeding gets less
+// when it no longer helps.
 func (s *search) look() {
 	if len(s.options.Start) == s.in.n {
 		s.breed.try(s.in.orderOf(s.options.Start))
 	}
 	s.breedFor(1)
-	for turn := 300; !s.done(); turn += turn / 2 {
-		s.breedFor(turn)
-		for aim := range 2 {
-			if s.done() {
-				return
-			}
-			s.proveFor(turn, aim == 1)
+	for turn, breed := 300, 300; !s.done(); turn += turn / 4 {
+		before := s.makespan
+		s.breedFor(breed)
+		if breed = turn; s.makespan == before {
+			breed = turn / 10
 		}
+		s.proveFor(turn, false)
+		s.proveFor(turn/2, true)
+		s.mendFor(2 * turn)
 	}
 }
 
 // proveFor searches for a plan that is shorter, or, if low, for one that is so
 // short that to find none raises the bound.
 func (s *search) proveFor(contradictions int, low bool) {
-	if s.in.n > maxProverTasks {
+	if s.in.n > maxProverTasks || s.done() {
 		return
 	}
 	if s.prove == nil {
 		s.prove = newProver(s.in)
+		s.mend = newMender(s.prove, s.options.Seed)
 	}
 	if s.best != nil {
 		s.prove.hint(s.best)
@@ -148,6 +152,20 @@ func (s *search) proveFor(contradictions int, low bool) {
 		case nogood.Impossible:
 			s.refuted(s.in.horizon)
 		case nogood.OutOfSteps:
+			return
+		}
+	}
+}
+
+// mendFor looks for shorter plans in the neighbourhood of the best.
+func (s *search) mendFor(contradictions int) {
+	if s.mend == nil || s.best == nil || len(s.prove.pairs) == 0 {
+		return
+	}
+	for until := s.steps + contradictions; s.steps < until && !s.done(); {
+		starts, met := s.mend.mend(s.best, s.makespan-1, s.stopped)
+		s.steps += met + 1
+		if starts != nil && !s.found(starts) {
 			return
 		}
 	}
