@@ -83,6 +83,25 @@ func (j *judge) isAside(s speech.Said, food bool) bool {
 	return false
 }
 
+// told are words of somebody telling of something else than what to do now.
+var told = setOf(`was were had once would been could did went took stayed stay lasted spent waited grew sat stood usually ago`)
+
+// isTold tells whether a time that does not agree belongs to a story: "it would
+// stay hot for six hours". A verb of the kitchen shortly before it says
+// otherwise: "then you bake it for six hours".
+func (j *judge) isTold(s speech.Said) bool {
+	words := j.text.Words
+	story := false
+	for k := s.From - 1; k >= 0 && k >= s.From-8 && words[k].Stop != speech.Sentence; k-- {
+		w := words[k].Text
+		if classes[w] != "" && s.From-k <= 5 {
+			return false
+		}
+		story = story || told[w] || w == "i" && k > s.From-5
+	}
+	return story
+}
+
 func startsAt(words []speech.Word, i int, phrase []string) bool {
 	if i+len(phrase) > len(words) {
 		return false

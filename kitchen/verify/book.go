@@ -35,6 +35,16 @@ type fact struct {
 	number int
 }
 
+// portion is an amount of a food that a step states: "add 100 ml water".
+type portion struct {
+	food   string // the noun, as a stem
+	amount speech.Said
+	place  int
+	text   string // as written
+	line   string // the step
+	number int
+}
+
 // state is a place in the recipe: the list of a component, or one of its steps.
 type state struct {
 	component int
@@ -49,6 +59,7 @@ type book struct {
 	larder *food.Larder
 	items  []item
 	facts  []fact
+	shares []portion
 	states []state
 	vocab  map[string][]int // the states that have a word
 	idf    map[string]float64
@@ -199,6 +210,7 @@ func (b *book) readFacts(text string, place, number int) {
 		case speech.Time:
 			f.part = isPartTime(t, s)
 		case speech.Count, speech.Measure:
+			b.readPortion(t, s, place, number, text)
 			f.kind, f.nouns = speech.Count, nounsOf(t, s)
 			if len(f.nouns) == 0 && (place >= 0 || s.Kind == speech.Measure) || slices.ContainsFunc(f.nouns, b.isFood) {
 				continue
@@ -208,6 +220,27 @@ func (b *book) readFacts(text string, place, number int) {
 			continue
 		}
 		b.facts = append(b.facts, f)
+	}
+}
+
+// readPortion takes note of an amount of something in a step.
+func (b *book) readPortion(t speech.Text, s speech.Said, place, number int, line string) {
+	if kind := s.Unit.Kind(); s.Kind != speech.Measure || kind != measure.Mass && kind != measure.Volume {
+		return
+	}
+	noun := ""
+	for k := s.To; k < len(t.Words) && k < s.To+6 && (noun == "" || t.Words[k-1].Stop == speech.None); k++ {
+		w := t.Words[k].Text
+		if w == "of" || w == "the" || between[w] || describing[w] {
+			continue
+		}
+		if blockers[w] {
+			break
+		}
+		noun = t.Words[k].Stem
+	}
+	if noun != "" {
+		b.shares = append(b.shares, portion{food: noun, amount: s, place: place, text: t.Quote(s.From, s.To), line: line, number: number})
 	}
 }
 

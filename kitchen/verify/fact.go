@@ -53,6 +53,9 @@ func (j *judge) tieFact(i int) {
 	if !same && (f.total || s.Kind == speech.Time && isPartTime(j.text, s) && !f.part || f.part != isPartTime(j.text, s) && s.Kind == speech.Time) {
 		return // ten minutes in is nothing that the recipe contradicts
 	}
+	if !same && s.Kind == speech.Time && j.isTold(s) {
+		return
+	}
 	j.ties[i].fact = best
 	j.ties[i].agrees = same
 }

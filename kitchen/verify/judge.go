@@ -16,6 +16,8 @@ func (j *judge) foods() {
 		case t.aside && !(t.item >= 0 && j.equalItem(j.said[i], t.item) && !j.said[i].Struck):
 		case t.foreign != "":
 			j.judgeForeign(i)
+		case t.portion != "":
+			j.judgePortion(i, t.portion)
 		case t.item >= 0:
 			of[t.item] = append(of[t.item], i)
 		}
@@ -33,6 +35,39 @@ func (j *judge) judgeForeign(i int) {
 		return
 	}
 	j.found(i, Finding{Kind: NotWritten})
+}
+
+// judgePortion judges an amount of what only the steps speak of.
+func (j *judge) judgePortion(i int, food string) {
+	s := j.said[i]
+	var near *portion
+	for k := range j.book.shares {
+		p := &j.book.shares[k]
+		if p.food != food {
+			continue
+		}
+		if same, ok := j.equal(s, p.amount.Amount, recipe.Line{}); same || !ok {
+			j.ties[i].agrees = true
+			return
+		}
+		if near == nil || abs(p.place-j.places[s.From]) < abs(near.place-j.places[s.From]) {
+			near = p
+		}
+	}
+	if near != nil {
+		j.found(i, Finding{Kind: Differs, Written: near.text, Line: near.line, Number: near.number})
+	}
+}
+
+// portionHere gives the amount of line n's food that the step at hand states.
+func (j *judge) portionHere(i, n int) (portion, bool) {
+	name := stemsOf(j.book.items[n].line.Food)
+	for _, p := range j.book.shares {
+		if len(name) > 0 && p.food == name[len(name)-1] && p.place == j.places[min(j.said[i].To, len(j.places)-1)] {
+			return p, true
+		}
+	}
+	return portion{}, false
 }
 
 // orders are words by which a host tells what to do.
@@ -83,6 +118,10 @@ func (j *judge) judgeItem(n int, said []int) {
 		return
 	}
 	for _, i := range open {
+		if p, ok := j.portionHere(i, n); ok {
+			j.found(i, Finding{Kind: Differs, Written: p.text, Line: p.line, Number: p.number})
+			continue
+		}
 		j.found(i, Finding{Kind: Differs, Written: measureOf(line.Text), Line: line.Text, Number: line.Number})
 	}
 }

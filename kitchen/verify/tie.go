@@ -28,6 +28,7 @@ type tie struct {
 	item    int    // index into the book's items; −1 if none
 	fact    int    // index into its facts; −1 if none
 	foreign string // a food that the recipe does not have
+	portion string // a food that only steps have, as a stem: "water"
 	aside   bool   // about something else: another time, another recipe, a shop
 	of      bool   // "50 grams of the sugar": likely a part
 	before  bool   // the food stands before the amount
@@ -56,7 +57,7 @@ func (j *judge) tie() {
 		t.aside = j.isAside(s, t.item >= 0)
 	}
 	for i, s := range j.said {
-		if t := &j.ties[i]; t.item < 0 && t.foreign == "" && !s.Struck {
+		if t := &j.ties[i]; t.item < 0 && t.foreign == "" && t.portion == "" && !s.Struck {
 			j.tieFact(i)
 		}
 	}
@@ -191,13 +192,13 @@ func (j *judge) prefersBefore(i int, before, behind mention) bool {
 	if j.text.Words[s.From-1].Stop != speech.None {
 		return false
 	}
+	if i > 0 && j.ties[i-1].before && s.From-j.said[i-1].To < 6 {
+		return true // as in the list so far
+	}
 	fits := func(m mention) bool {
 		return slices.ContainsFunc(m.items, func(n int) bool { return j.equalItem(s, n) })
 	}
-	if fits(before) == fits(behind) {
-		return i > 0 && j.ties[i-1].before && s.From-j.said[i-1].To < 6 // as in the list so far
-	}
-	return fits(before)
+	return fits(before) && !fits(behind)
 }
 
 // tieUnit ties "four cloves" to the only line that counts cloves, and an amount
@@ -263,6 +264,10 @@ func (j *judge) tieForeign(i int) bool {
 		}
 		if len(j.book.names.byHead[words[k+n-1].Stem]) > 0 && n == 1 {
 			continue
+		}
+		if head := words[k+n-1].Stem; len(j.book.vocab[head]) > 0 {
+			j.ties[i].portion = head // the steps speak of it, though no line does
+			return true
 		}
 		j.ties[i].foreign = name
 		return true
