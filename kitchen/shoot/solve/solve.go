@@ -67,7 +67,8 @@ type search struct {
 	breed    *population
 	prove    *prover // nil until it is needed
 	mend     *mender
-	best     []int // nil while there is no plan
+	turns    *turns // nil if the project is of another kind
+	best     []int  // nil while there is no plan
 	makespan int
 	bound    int
 	steps    int
@@ -90,6 +91,7 @@ func (s *search) run() (Result, error) {
 	}
 	s.raise(in.bound())
 	s.breed = newPopulation(in, s.options.Seed)
+	s.turns = newTurns(in, s.options.Seed)
 	s.look()
 	switch {
 	case s.best != nil:
@@ -114,6 +116,7 @@ func (s *search) look() {
 		if breed = turn; s.makespan == before {
 			breed = turn / 10
 		}
+		s.turnFor(10 * turn)
 		s.proveFor(turn, false)
 		s.proveFor(turn/2, true)
 		s.mendFor(2 * turn)
@@ -155,6 +158,17 @@ func (s *search) proveFor(contradictions int, low bool) {
 			return
 		}
 	}
+}
+
+// turnFor swaps the turns of tasks at stations that serve one at a time.
+func (s *search) turnFor(moves int) {
+	if s.turns == nil || s.best == nil || s.done() {
+		return
+	}
+	before := s.turns.moves
+	starts := s.turns.run(s.best, min(moves, s.options.Steps-s.steps), s.bound, s.stopped)
+	s.steps += s.turns.moves - before
+	s.take(starts)
 }
 
 // mendFor looks for shorter plans in the neighbourhood of the best.
