@@ -86,7 +86,7 @@ func newShootDay(p *shootPlan, err error) (views.ShootDaySheet, error) {
 	}
 	sheet.Note = p.note()
 	if err != nil {
-		sheet.Problem = fault.Say(err)
+		sheet.Problem = p.say(err)
 		sheet.Facts = p.workFacts()
 		return sheet, nil
 	}

@@ -13,6 +13,7 @@ import (
 
 	ics "github.com/arran4/golang-ical"
 
+	"benchproof/kitchen/fault"
 	"benchproof/kitchen/shoot"
 	"benchproof/views"
 )
@@ -57,7 +58,13 @@ func (s *Server) planned(r *http.Request) (*desk, *shootPlan, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	return d, p, p.make(r.Context())
+	if say := p.empty(); say != "" {
+		return nil, nil, fault.Invalidf("", "%s", say)
+	}
+	if err := p.make(r.Context()); err != nil {
+		return nil, nil, p.onClock(err)
+	}
+	return d, p, nil
 }
 
 // sendShootCSV sends the plan as a table (RFC 4180), a line for each thing done.

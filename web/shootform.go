@@ -16,7 +16,7 @@ func shootDayFields() []views.Field {
 		{Name: "hands", Label: "Hands", Kind: views.FieldWhole, Required: true, Unit: "people", Hint: "Who cook, put up the camera and are in the shot."},
 		{Name: "helper", Label: "A helper until", Hint: "One more pair of hands until then; empty if nobody helps."},
 		{Name: "light", Label: "Light until", Hint: "Nothing is filmed after it; empty if the light stays."},
-		{Name: "setup", Label: "Camera setup", Kind: views.FieldWhole, Unit: "minutes", Hint: "To put up one setup of the shot list."},
+		{Name: "setup", Label: "Camera setup", Kind: views.FieldWhole, Unit: "minutes", Hint: "To change from one setup of the shot list to the next. The first stands before you begin."},
 	}
 }
 

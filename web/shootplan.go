@@ -20,8 +20,8 @@ const (
 	leastStage   = 20     // minutes of a wait that a swap-out is worth
 	mostStages   = 6      // waits that swap-outs are tried for, the longest
 	swapOutMakes = 3      // extra makes that are compared
-	planSteps    = 20_000 // what a search may cost; the time below is for the rare long one
-	tradeSteps   = 40_000 // for all the plans of the comparison together
+	planSteps    = 8_000  // what a search may cost; the time below is for the rare long one
+	tradeSteps   = 20_000 // for all the plans of the comparison together
 )
 
 // planTime is how long a page waits for a plan; planLimit is when it stops

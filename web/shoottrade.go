@@ -4,7 +4,6 @@ import (
 	"net/http"
 	"strconv"
 
-	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/shoot"
 	"benchproof/views"
@@ -23,7 +22,7 @@ func (s *Server) addTrade(sheet *views.ShootDaySheet, r *http.Request, d *desk, 
 	}
 	options, err := p.swapOuts(r.Context())
 	if err != nil {
-		sheet.TradeNote = "No comparison: " + fault.Say(err)
+		sheet.TradeNote = "No comparison: " + p.say(err)
 		return
 	}
 	sheet.Trade = p.tradeFacts(options)
