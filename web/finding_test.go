@@ -4,6 +4,14 @@ import (
 	"net/http"
 	"strings"
 	"testing"
+	"time"
+
+	"github.com/google/go-cmp/cmp"
+
+	"benchproof/kitchen/episode"
+	"benchproof/kitchen/verify"
+	"benchproof/views"
+	"benchproof/web"
 )
 
 // saidCaptions bakes the scones at a wrong fan figure; all else is as written.
@@ -107,5 +115,99 @@ func TestWhatCouldBeReadIsKeptOnlyIfTheCreatorSaysSo(t *testing.T) {
 	}
 	if got := s.get(episode + "/captions.exe"); got.status != http.StatusNotFound {
 		t.Errorf("captions.exe = %d, want 404", got.status)
+	}
+}
+
+func TestFindingMark(t *testing.T) {
+	for _, c := range []struct {
+		kind verify.Kind
+		slip verify.Slip
+		want views.Mark
+	}{
+		{verify.Differs, "", views.Mark{Kind: views.MarkWrong, Text: "differs"}},
+		{verify.Differs, verify.UnitSlip, views.Mark{Kind: views.MarkWrong, Text: "differs: the wrong unit?"}},
+		{verify.Differs, verify.Tenfold, views.Mark{Kind: views.MarkWrong, Text: "differs: ten times too much or too little?"}},
+		{verify.Pair, "", views.Mark{Kind: views.MarkWrong, Text: "the pair disagrees with itself"}},
+		{verify.NotSaid, "", views.Mark{Kind: views.MarkLook, Text: "not said"}},
+		{verify.NotWritten, "", views.Mark{Kind: views.MarkLook, Text: "not written"}},
+	} {
+		if diff := cmp.Diff(c.want, web.FindingMark(verify.Finding{Kind: c.kind, Slip: c.slip})); diff != "" {
+			t.Errorf("FindingMark(%s %s) (-want +got):\n%s", c.kind, c.slip, diff)
+		}
+	}
+}
+
+func TestCheckedMark(t *testing.T) {
+	for _, c := range []struct {
+		open, amounts int
+		want          views.Mark
+	}{
+		{0, 1, views.Mark{Kind: views.MarkProved, Text: "1 number tied to the recipe; nothing is open"}},
+		{0, 12, views.Mark{Kind: views.MarkProved, Text: "12 numbers tied to the recipe; nothing is open"}},
+		{1, 12, views.Mark{Kind: views.MarkLook, Text: "1 thing is said otherwise than written"}},
+		{3, 0, views.Mark{Kind: views.MarkLook, Text: "3 things are said otherwise than written"}},
+	} {
+		if diff := cmp.Diff(c.want, web.CheckedMark(c.open, c.amounts)); diff != "" {
+			t.Errorf("CheckedMark(%d, %d) (-want +got):\n%s", c.open, c.amounts, diff)
+		}
+	}
+}
+
+func TestMarkCues(t *testing.T) {
+	const text = "fifty grams of butter at 190"
+	for _, c := range []struct {
+		name    string
+		amounts []verify.Amount
+		want    string // [] ties, {} is wrong
+		wrong   bool
+	}{
+		{"none", nil, text, false},
+		{"one at the start", []verify.Amount{{From: 0, To: 11, Line: "50 g butter", Finding: -1}}, "[fifty grams] of butter at 190", false},
+		{"a wrong one at the end", []verify.Amount{{From: 25, To: 28, Line: "Bake at 200.", Finding: 0}}, "fifty grams of butter at {190}", true},
+		{"both", []verify.Amount{{From: 0, To: 11, Finding: -1}, {From: 25, To: 28, Finding: 0}}, "[fifty grams] of butter at {190}", true},
+		{"overlapping: the first counts", []verify.Amount{{From: 0, To: 11, Finding: -1}, {From: 6, To: 14, Finding: 0}}, "[fifty grams] of butter at 190", false},
+		{"past the end", []verify.Amount{{From: 25, To: 99, Finding: 0}}, text, false},
+		{"backwards", []verify.Amount{{From: 9, To: 3, Finding: 0}}, text, false},
+		{"of a cue that is not there", []verify.Amount{{Cue: 5, From: 0, To: 3, Finding: 0}, {Cue: -1, From: 0, To: 3, Finding: 0}}, text, false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			cues := []views.CueRow{{Words: views.Words(text)}}
+			web.MarkCues(cues, verify.Report{Amounts: c.amounts})
+			got := ""
+			for _, run := range cues[0].Words {
+				switch {
+				case run.New:
+					got += "{" + run.Text + "}"
+				case run.Heat:
+					got += "[" + run.Text + "]"
+				default:
+					got += run.Text
+				}
+			}
+			if got != c.want || cues[0].Wrong != c.wrong {
+				t.Errorf("drawn %q, wrong %v, want %q, %v", got, cues[0].Wrong, c.want, c.wrong)
+			}
+		})
+	}
+}
+
+func TestCueTime(t *testing.T) {
+	for at, want := range map[time.Duration]string{0: "0:00.0", 83450 * time.Millisecond: "1:23.4", 999 * time.Millisecond: "0:00.9", time.Hour + 61*time.Second: "1:01:01.0"} {
+		if got := web.CueTime(at); got != want {
+			t.Errorf("CueTime(%v) = %q, want %q", at, got, want)
+		}
+	}
+}
+
+func TestTheCutSheetListsEveryCue(t *testing.T) {
+	sheet := web.NewCutSheet(episode.Cut{Captions: saidCaptions, Seconds: 14})
+	if len(sheet.Cues) != 4 || sheet.Summary != "4 cues, 0:14" || sheet.Problems != nil {
+		t.Errorf("%d cues, %q, problems %q", len(sheet.Cues), sheet.Summary, sheet.Problems)
+	}
+	if first := sheet.Cues[0]; first.ID != "cue-1" || first.At != "0:01.0" || first.Secs != "1.00" {
+		t.Errorf("the first cue is %+v", first)
+	}
+	if empty := web.NewCutSheet(episode.Cut{}); empty.Summary != "" || empty.Cues != nil {
+		t.Errorf("no captions give %+v", empty)
 	}
 }
