@@ -11,7 +11,7 @@ var openers = wordSet(`okay ok right now so next alright well then first first f
 
 // What speaks for a word being the first of its segment.
 const (
-	perPause   = 1.6 // a second of silence before it, at most three
+	perPause   = 2.4 // a second of silence before it, at most three
 	forOpening = 0.9 // it begins a sentence
 	forOpener  = 0.8 // it is one of the openers
 	forCue     = 0.3 // it begins a caption
