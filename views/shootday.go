@@ -37,7 +37,7 @@ type DayRow struct {
 	Beside string // "next day"
 	Text   string
 	Small  string // "shoot · hands, oven · until 10:05"
-	Setup  string // the camera setup it is filmed with; "" if it is not
+	Filmed string // "filmed: overhead, window left"; "" if it is not
 	Ahead  bool   // of a batch that is made ahead
 	Free   bool   // nothing needs hands
 	Waits  bool   // it needs no hands

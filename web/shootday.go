@@ -183,7 +183,7 @@ func (p *shootPlan) rows() []views.DayRow {
 }
 
 func (p *shootPlan) entryRow(e shoot.Entry) views.DayRow {
-	row := views.DayRow{Text: e.Step.Text, Setup: e.Setup, Ahead: e.IsAhead, Waits: !slices.Contains(e.Uses, shoot.Hands)}
+	row := views.DayRow{Text: e.Step.Text, Filmed: filmedText(e.Setup, p.beginFilmed(e)), Ahead: e.IsAhead, Waits: !slices.Contains(e.Uses, shoot.Hands)}
 	if e.IsClean {
 		row.Text = "Clean down: " + shortened(e.Step.Text, 40)
 	}
@@ -193,6 +193,17 @@ func (p *shootPlan) entryRow(e shoot.Entry) views.DayRow {
 	}
 	row.Small = joined(" · ", e.Key.Batch, p.part(e), e.Step.Station, until)
 	return row
+}
+
+// filmedText says how a step is filmed, if it is: all of it, or its beginning.
+func filmedText(whole, beginning string) string {
+	switch {
+	case whole != "":
+		return "filmed: " + whole
+	case beginning != "":
+		return "its beginning filmed: " + beginning
+	}
+	return ""
 }
 
 // part is the name of the step's component.

@@ -129,6 +129,20 @@ func TestFilmedStepsShowTheirSetup(t *testing.T) {
 	s.shows(path+"/shoot-day", "11:25 Put up the camera: overhead until 12:15", "12:20 wraps ✓")
 }
 
+// A shot of a dough that proves for two hours keeps nobody behind the camera for
+// two hours; nor may a swap-out take the place of what is filmed.
+func TestOnlyTheBeginningOfALongWaitIsFilmed(t *testing.T) {
+	s, path := startLoaf(t, 1)
+	s.film(2, "table, low lamp")
+	s.shows(path+"/shoot-day", "09:10 Leave the dough to prove for 2 hours. ● its beginning filmed: table, low lamp", "09:10 2 h free: B-roll, eat, rest", "12:10 wraps ✓")
+	if page := words(s.get(path + "/shoot-day?swapouts=1").body); strings.Contains(page, "made ahead to the end of “Leave the dough") {
+		t.Errorf("a swap-out takes the place of the filmed wait:\n%s", page)
+	}
+	if table := s.get(path + "/shoot-day.csv").body; !strings.Contains(table, "Leave the dough to prove for 2 hours.,,\"table, low lamp\",") {
+		t.Errorf("the table does not say that the wait is filmed:\n%s", table)
+	}
+}
+
 func TestADayThatDoesNotWorkOutSaysWhy(t *testing.T) {
 	tests := []struct {
 		name string
@@ -293,9 +307,9 @@ func TestTheChartHoldsTheDay(t *testing.T) {
 // A step's own words stay as they are when a refusal puts its times on the clock.
 func TestARefusalKeepsTheStepsWords(t *testing.T) {
 	s := newSite(t)
-	path := s.start("Loaf", "Loaf\n\n500 g bread flour\n\nBake until minute 12 of the loaf setting, for 30 minutes.\n")
+	path := s.start("Loaf", "Loaf\n\n500 g bread flour\n\nBake until minute 12 of the loaf setting, for 15 minutes.\n")
 	s.film(1, "close")
-	s.setDay(path, "light", "09:20")
+	s.setDay(path, "light", "09:10")
 	s.shows(path+"/shoot-day", "no plan", "minute 12 of the loaf")
 }
 

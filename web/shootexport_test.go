@@ -18,7 +18,7 @@ const oddLoaf = `Loaf
 500 g bread flour
 
 Knead, fold; knead again for 10 minutes, "gently" — ééééééééééééééééééééééééééééééééééééééééééééééééééééé.
-Bake the loaf at 220 °C for 40 minutes.
+Bake the loaf at 220 °C for 15 minutes.
 `
 
 func startOdd(t *testing.T) (s *site, path string) {
@@ -60,7 +60,7 @@ func TestTheCalendarReadsBack(t *testing.T) {
 	want := []event{
 		{"2027-03-11T20:00:00Z", "2027-03-11T20:10:00Z", "Knead, fold; knead again for 10 minutes, \"gently\" — " + strings.Repeat("é", 53) + "."},
 		{"2027-03-11T20:10:00Z", "2027-03-11T20:15:00Z", "Put up the camera: =table, low lamp"},
-		{"2027-03-11T20:15:00Z", "2027-03-11T20:55:00Z", "Bake the loaf at 220 °C for 40 minutes."},
+		{"2027-03-11T20:15:00Z", "2027-03-11T20:30:00Z", "Bake the loaf at 220 °C for 15 minutes."},
 	}
 	if diff := cmp.Diff(want, events); diff != "" {
 		t.Errorf("events (-want +got):\n%s", diff)
@@ -131,7 +131,7 @@ func TestTheTableReadsBack(t *testing.T) {
 		{"begin", "end", "minutes", "batch", "part", "what", "stations", "setup", "made ahead"},
 		{"09:00", "09:10", "10", "shoot", "", "Knead, fold; knead again for 10 minutes, \"gently\" — " + strings.Repeat("é", 53) + ".", "hands, camera", "overhead, window left", ""},
 		{"09:10", "09:15", "5", "", "", "Put up the camera: =table, low lamp", "hands", "'=table, low lamp", ""},
-		{"09:15", "09:55", "40", "shoot", "", "Bake the loaf at 220 °C for 40 minutes.", "oven, hands, camera", "'=table, low lamp", ""},
+		{"09:15", "09:30", "15", "shoot", "", "Bake the loaf at 220 °C for 15 minutes.", "oven, hands, camera", "'=table, low lamp", ""},
 	}
 	if diff := cmp.Diff(want, lines); diff != "" {
 		t.Errorf("table (-want +got):\n%s", diff)

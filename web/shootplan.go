@@ -38,6 +38,9 @@ type shootPlan struct {
 	day      shoot.Day
 	plan     shoot.Plan
 	makes    int // planned in all; the day holds at most mostPlanned of them
+	// begun are the setups of long waits of the first batch: only their
+	// beginning is filmed, so that they hold up neither hands nor camera.
+	begun map[recipe.Position]string
 }
 
 // clock writes a minute of the day.
@@ -126,16 +129,36 @@ func (p *shootPlan) addFilm(r recipe.Recipe, shots []episode.Shot) {
 		return
 	}
 	film, setups := map[recipe.Position]string{}, map[string]int{}
+	p.begun = map[recipe.Position]string{}
 	for _, shot := range shots {
 		at, ok := stepOf(r, shot)
-		if _, isFilmed := film[at]; !ok || isFilmed {
+		if !ok || film[at] != "" || p.begun[at] != "" {
+			continue
+		}
+		if isLongWait(r.Components[at.Component].Steps[at.Step]) {
+			p.begun[at] = setupName(shot)
 			continue
 		}
 		film[at] = setupName(shot)
 		setups[film[at]] = p.settings.SetupMinutes
 	}
 	p.day.Batches[0].Film, p.day.Setups = film, setups
-	p.day.Batches[0].Stages = stagesOf(r, film)
+	p.day.Batches[0].Stages = p.stagesOf(r)
+}
+
+// isLongWait tells whether a step needs no hands for so long that nobody films
+// the whole of it.
+func isLongWait(step recipe.Step) bool {
+	return !step.HandsOn && shoot.MinutesOf(step).Likely >= leastStage
+}
+
+// beginFilmed is the setup with which the beginning of a long wait is filmed, ""
+// for all other work.
+func (p *shootPlan) beginFilmed(e shoot.Entry) string {
+	if len(p.day.Batches) == 0 || e.Key.Batch != p.day.Batches[0].Name || e.IsClean {
+		return ""
+	}
+	return p.begun[e.Key.At]
 }
 
 // stepOf finds the step a shot is tied to.
@@ -157,13 +180,13 @@ func setupName(shot episode.Shot) string {
 
 // stagesOf are the longest waits that are not filmed. What stands cold keeps
 // until the next day: common practice, no source.
-func stagesOf(r recipe.Recipe, film map[recipe.Position]string) []shoot.Stage {
+func (p *shootPlan) stagesOf(r recipe.Recipe) []shoot.Stage {
 	minutes := map[recipe.Position]int{}
 	var stages []shoot.Stage
 	for _, t := range r.Sequence() {
 		step := r.Components[t.At.Component].Steps[t.At.Step]
 		minutes[t.At] = shoot.MinutesOf(step).Likely
-		if _, isFilmed := film[t.At]; !isFilmed && !step.HandsOn && minutes[t.At] >= leastStage {
+		if isLongWait(step) && p.begun[t.At] == "" {
 			stages = append(stages, shoot.Stage{At: t.At, Overnight: step.Station == "fridge" || step.Station == "freezer"})
 		}
 	}

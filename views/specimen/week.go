@@ -124,8 +124,8 @@ func shootDay() views.ShootDaySheet {
 		Rows: []views.DayRow{
 			{At: "08:10", Text: "Mix buttermilk, flours and yeast to a rough dough.", Small: "swap-out · Dough · mixer · until 08:20", Ahead: true},
 			{At: "09:00", Text: "Put up the camera: overhead, window left", Small: "until 09:05"},
-			{At: "09:05", Text: "Mix buttermilk, flours and yeast to a rough dough.", Small: "shoot · Dough · mixer · until 09:15", Setup: "overhead, window left"},
-			{At: "09:15", Text: "Prove until it springs back slowly.", Small: "shoot · Dough · waits · until 10:45", Waits: true},
+			{At: "09:05", Text: "Mix buttermilk, flours and yeast to a rough dough.", Small: "shoot · Dough · mixer · until 09:15", Filmed: "filmed: overhead, window left"},
+			{At: "09:15", Text: "Prove until it springs back slowly.", Small: "shoot · Dough · waits · until 10:45", Waits: true, Filmed: "its beginning filmed: table, low lamp"},
 			{At: "09:15", Text: "1 h 30 free: B-roll, eat, rest", Small: "until 10:45", Free: true},
 			{At: "10:45", Text: "Tie the knots.", Small: "shoot · Dough · bench · until 11:05", Mark: views.Mark{Kind: views.MarkLook, Text: "20 minutes, a guess: the step does not say"}},
 			{At: "11:05", Text: "Bake at 220 °C.", Small: "shoot · Dough · oven · until 11:35", Waits: true},
