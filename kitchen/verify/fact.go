@@ -144,6 +144,9 @@ func (j *judge) scoreFact(i, n int, around []near) (score float64, ok bool) {
 	if !same && distance > 1 && shared < 1.4 && s.Kind == speech.Time {
 		return score, false
 	}
+	if f.place < 0 && !same && !j.text.Near(s.From, s.To, 6, "makes", "make", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into") {
+		return score, false
+	}
 	if s.Kind == speech.Count || s.Kind == speech.Measure || s.Kind == speech.Length {
 		return score, shared >= 0.3 || same || distance == 0 || f.place < 0
 	}

@@ -37,6 +37,9 @@ func newNames(items []item, larder *food.Larder) *names {
 	for i, it := range items {
 		own := stemsOf(it.line.Food)
 		n.add(own, i)
+		if _, other, ok := strings.Cut(it.line.Text, " or "); ok { // "1 tbsp water, or juice from the plums"
+			n.add(stemsOf(other), i)
+		}
 		n.foods[it.line.FoodID] = it.line.FoodID != ""
 		for _, w := range own[:max(0, len(own)-1)] {
 			if len(w) > 3 && !describing[w] {
@@ -139,7 +142,7 @@ func (n *names) isPartOfNext(t speech.Text, i int) bool {
 		return false
 	}
 	next := t.Words[i+1]
-	if things[next.Text] {
+	if things[next.Text] || made[next.Stem] && next.Stem != t.Words[i].Stem {
 		return true
 	}
 	for _, p := range n.byHead[next.Stem] {
@@ -194,6 +197,9 @@ func (n *names) match(name string) food.Match {
 	}
 	return m
 }
+
+// made are nouns that make another food of the one before them: "plum juice".
+var made = setOf("juice zest peel syrup stock jam")
 
 // things are nouns that make a tool or a dish of the food before them.
 var things = setOf(`dish dishes knife bowl bag bags jar jug tin box boxes carton packet shop cup cups spoon wash brush mill
