@@ -41,16 +41,52 @@ func (in *instance) stationBound(station int) int {
 	}
 	slices.Sort(heads)
 	best := 0
-	for _, head := range slices.Compact(heads) {
+	setups := in.leastSetups(station)
+	for k, head := range slices.Compact(heads) {
 		sum := 0
-		for _, l := range loads { // the longest queue first: the rest has at least this one
-			if l.head >= head {
-				sum += l.minutes * l.amount
-				best = max(best, delivered(in.stations[station], head, sum)+l.queue)
+		for at, l := range loads { // the longest queue first: the rest has at least this one
+			if l.head < head {
+				continue
 			}
+			sum += l.minutes * l.amount
+			if k == 0 && at+1 == len(loads) {
+				sum += setups // between the first and the last task, so they count with all of them
+			}
+			best = max(best, delivered(in.stations[station], head, sum)+l.queue)
 		}
 	}
 	return best
+}
+
+// leastSetups is the least unit-minutes that set-ups take of a station: each
+// setup but one is put up at least once. It is 0 if a film task does not use
+// the station.
+func (in *instance) leastSetups(station int) int {
+	amount := 0
+	for _, u := range in.setupUse {
+		if u.station == station {
+			amount = u.amount
+		}
+	}
+	seen := map[string]bool{}
+	sum, most := 0, 0
+	for i, t := range in.project.Tasks {
+		if !in.filmed(i) {
+			continue
+		}
+		if !slices.ContainsFunc(in.uses[i], func(u use) bool { return u.station == station }) {
+			return 0
+		}
+		if !seen[t.Setup] {
+			seen[t.Setup] = true
+			minutes := in.project.Setups.Minutes[t.Setup]
+			sum, most = sum+minutes, max(most, minutes)
+		}
+	}
+	if station == in.camera {
+		amount = 1
+	}
+	return (sum - most) * amount
 }
 
 // delivered is the first minute by which a station, from a minute on, can have

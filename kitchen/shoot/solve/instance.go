@@ -35,6 +35,7 @@ type instance struct {
 	setupUse []use
 	base     timeline // all stations with the fixed tasks in them
 	film     []int    // fixed film tasks, in order of time
+	camera   int      // the station that stands for filming one at a time, −1 for none
 }
 
 // newInstance makes a checked project ready. ok is false if the fixed tasks
@@ -63,14 +64,14 @@ func newInstance(p project.Project) (in *instance, ok bool) {
 
 // addRules turns forbidden times and filming one at a time into stations.
 func (in *instance) addRules() {
-	camera := -1
+	in.camera = -1
 	for i, t := range in.project.Tasks {
 		if t.Setup != "" && t.Minutes > 0 {
-			if camera < 0 {
-				camera = len(in.stations)
+			if in.camera < 0 {
+				in.camera = len(in.stations)
 				in.stations = append(in.stations, project.Station{Capacity: 1})
 			}
-			in.uses[i] = append(in.uses[i], use{camera, 1})
+			in.uses[i] = append(in.uses[i], use{in.camera, 1})
 			in.gaps = in.gaps || in.project.Setups.Minutes[t.Setup] > 0
 		}
 		if len(t.Forbidden) > 0 {

@@ -68,14 +68,15 @@ func (p *population) run(steps, target int, stop func() bool) {
 	}
 }
 
-// add takes in a plan that was found elsewhere and leaves out what set-ups
-// need: the order stays, the times may not.
-func (p *population) add(starts []int) {
-	if p.in.gaps && len(p.in.setupUse) > 0 {
+// add takes in a plan that was found elsewhere. If it is not exact it leaves
+// out what set-ups need: its order stays, its times may not.
+func (p *population) add(starts []int, isExact bool) {
+	if !isExact || p.in.gaps {
 		p.try(p.in.orderOf(starts))
-		return
 	}
-	p.improve(slices.Clone(starts))
+	if isExact {
+		p.improve(slices.Clone(starts))
+	}
 }
 
 func (p *population) try(order []int) {

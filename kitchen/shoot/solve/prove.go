@@ -13,14 +13,20 @@ const (
 	maxProverTasks = 600
 )
 
-// prover is an instance as a model of nogoods. A set-up's own needs are left
-// out, so that its bounds hold, and its plans are decoded anew to have them.
+// prover is an instance as a model of nogoods. Where it is not exact, what the
+// set-ups need is left out, so that its bounds hold, and its plans are decoded
+// anew to have it.
 type prover struct {
-	in     *instance
-	model  *nogood.Model
-	starts []nogood.Var
-	end    nogood.Var // the makespan
-	pairs  []pair
+	in       *instance
+	model    *nogood.Model
+	starts   []nogood.Var
+	end      nogood.Var // the makespan
+	pairs    []pair
+	behind   [][]bool
+	isExact  bool
+	firstOf  map[[2]int]nogood.Lit
+	blocksOf []setupBlock
+	betweens []between
 }
 
 // pair is two tasks that cannot run at once: isFirst is 1 if first comes first.
@@ -30,7 +36,7 @@ type pair struct {
 }
 
 func newProver(in *instance) *prover {
-	p := &prover{in: in, model: &nogood.Model{}}
+	p := &prover{in: in, model: &nogood.Model{}, behind: in.behind()}
 	for i := range in.n {
 		p.starts = append(p.starts, p.model.Var(in.first[i], in.last[i]))
 	}
@@ -46,6 +52,7 @@ func newProver(in *instance) *prover {
 	for r := range in.stations {
 		p.addLoad(r)
 	}
+	p.isExact = p.addSetups()
 	return p
 }
 
@@ -79,7 +86,7 @@ func (p *prover) clashingPairs() []pair {
 	for r, s := range in.stations {
 		peak[r] = s.Peak()
 	}
-	behind := in.behind()
+	behind := p.behind
 	var pairs []pair
 	for i := range in.n {
 		for j := i + 1; j < in.n; j++ {
@@ -193,6 +200,7 @@ func (p *prover) hint(starts []int) {
 		}
 		p.model.Hint(c.isFirst, isFirst)
 	}
+	p.hintSetups(starts)
 }
 
 // search looks for a plan that ends by a minute. It gives the plan's starts if

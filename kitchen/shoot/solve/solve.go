@@ -189,7 +189,7 @@ func (s *search) mendFor(contradictions int) {
 // whether that was the best so far.
 func (s *search) found(starts []int) bool {
 	before := s.makespan
-	s.breed.add(starts)
+	s.breed.add(starts, s.prove.isExact)
 	if m, ok := s.breed.best(); ok {
 		s.take(m.starts)
 	}
