@@ -113,3 +113,59 @@ func TestEveryAnswerCarriesTheContentPolicy(t *testing.T) {
 		}
 	}
 }
+
+// doorConfig is a kitchen that nobody owns yet.
+var doorConfig = web.Config{SetupCode: code}
+
+func TestTheDoorKeepsWhatWasTypedButThePassword(t *testing.T) {
+	s := openSite(t, doorConfig)
+	s.post("/setup", "code", code, "name", "Ottoline", "password", "a short sentence", "show", "Quay Kitchen")
+	s.client = s.newClient()
+	got := s.post("/sign-in", "name", "Ottoline <b>", "password", "guess-work-42")
+	if !strings.Contains(got.body, "Ottoline &lt;b&gt;") || strings.Contains(got.body, "guess-work-42") {
+		t.Error("the name is lost, or the password drawn back")
+	}
+}
+
+func TestSetUpSaysEverythingThatIsMissing(t *testing.T) {
+	s := openSite(t, doorConfig)
+	got := s.post("/setup", "code", "GUESS", "password", "short")
+	for _, say := range []string{"not the one-time code", "the name you will sign in with", "at least 8 characters", "Give the show a name"} {
+		if !strings.Contains(words(got.body), say) {
+			t.Errorf("the page does not say %q", say)
+		}
+	}
+}
+
+func TestTheCodeMayBeTypedInSmallLetters(t *testing.T) {
+	s := openSite(t, doorConfig)
+	if got := s.post("/setup", "code", strings.ToLower(" "+code+" "), "name", "Ottoline", "password", "a short sentence", "show", "Quay Kitchen"); got.to != "/" {
+		t.Errorf("set up = %d to %q", got.status, got.to)
+	}
+}
+
+func TestASessionHasAFreshTokenOutOfReachOfScripts(t *testing.T) {
+	s := openSite(t, web.Config{SetupCode: code, PublicURL: "https://kitchen.example"})
+	got := s.post("/setup", "code", code, "name", "Ottoline", "password", "a short sentence", "show", "Quay Kitchen")
+	cookie := got.header.Get("Set-Cookie")
+	for _, part := range []string{"benchproof=", "HttpOnly", "SameSite=Lax", "Secure", "Path=/"} {
+		if !strings.Contains(cookie, part) {
+			t.Errorf("the cookie %q lacks %s", cookie, part)
+		}
+	}
+}
+
+func TestWithoutACodeNobodySetsUp(t *testing.T) {
+	s := openSite(t, web.Config{})
+	if got := s.post("/setup", "code", "", "name", "Intruder", "password", "a short sentence", "show", "Mine"); got.status != http.StatusUnprocessableEntity {
+		t.Errorf("set-up with an empty code = %d, want 422", got.status)
+	}
+}
+
+func TestAServerNeedsAPublicAddress(t *testing.T) {
+	for address, good := range map[string]bool{"https://kitchen.example/": true, "http://127.0.0.1:8080": true, "": false, "kitchen.example": false, "ftp://kitchen.example": false, "https://": false, "::": false} {
+		if _, err := web.New(nil, web.Config{PublicURL: address}); (err == nil) != good {
+			t.Errorf("a server at %q: %v", address, err)
+		}
+	}
+}
