@@ -93,6 +93,8 @@ func TestTheLoafOnTheClock(t *testing.T) {
 		// 12:45, and the second is sliced then.
 		{"two makes in one oven", 2, nil, []string{"12:50 wraps ✓ nothing can wrap earlier", "shoot 2 · oven"}},
 		{"past midnight", 1, []string{"begin", "22:00"}, []string{"22:00 begins", "01:10 next day wraps"}},
+		{"the light stays long enough", 1, []string{"light", "12:10"}, []string{"12:10 wraps ✓"}},
+		{"done by, with time to spare for two makes", 2, []string{"done", "24:00"}, []string{"20:10 begins ✓ nothing can begin later", "24:00 wraps"}},
 		{"more makes than a plan holds", 6, nil, []string{"6 makes are planned on the Shop sheet; the plan holds the first 4", "shoot 4 · oven"}},
 	}
 	for _, tt := range tests {

@@ -5,6 +5,7 @@ import (
 	"context"
 	"fmt"
 	"slices"
+	"strconv"
 	"time"
 
 	"benchproof/kitchen/episode"
@@ -46,12 +47,17 @@ type shootPlan struct {
 // clock writes a minute of the day.
 func (p *shootPlan) clock(minute int) string { return episode.Clock(p.zero + minute) }
 
-// next tells when a minute is on the day after, for beside the clock.
+// next tells when a minute is on a later day, for beside the clock.
 func (p *shootPlan) next(minute int) string {
-	if p.zero+minute > episode.DayMinutes {
+	minute += p.zero
+	switch days := minute / episode.DayMinutes; {
+	case days == 0 || minute == episode.DayMinutes: // which the clock writes 24:00
+		return ""
+	case days == 1:
 		return "next day"
+	default:
+		return strconv.Itoa(days) + " days on"
 	}
-	return ""
 }
 
 // at is clock and next together, for within a sentence.
