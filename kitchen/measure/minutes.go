@@ -3,7 +3,7 @@ package measure
 import "strconv"
 
 // FormatMinutes writes a time in minutes as a method's margin shows it:
-// "45 s", "9–11 min", "1 h 15 min", "1 h 30–2 h", "2 days". Whole units are
+// "45 s", "9–11 min", "1 h 15 min", "1 h 30 min–2 h", "2 days". Units are
 // joined by no-break spaces; below a minute it is rounded to five seconds.
 func FormatMinutes(minutes Range) string {
 	if minutes.IsSingle() {
@@ -31,7 +31,7 @@ func oneTime(minutes Number) string {
 	whole, _ := minutes.Round(Whole(1)).Int()
 	text := strconv.FormatInt(whole/60, 10) + noBreak + "h"
 	if whole%60 != 0 {
-		text += noBreak + strconv.FormatInt(whole%60, 10) + noBreak + "min"
+		text += " " + strconv.FormatInt(whole%60, 10) + noBreak + "min" // a narrow margin may part the two
 	}
 	return text
 }
