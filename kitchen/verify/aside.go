@@ -22,7 +22,7 @@ var asides = phrasesOf(
 	"in the trial", "trials", "traditionally", "years ago", "back then", "in those days", "restaurant", "bakery i worked", "factory",
 	"supermarket", "the shop", "viewer", "viewers", "comments", "somebody asked", "someone asked", "wrote to", "wrote in", "emailed",
 	"last week", "last year", "yesterday", "last month", "last summer", "last winter", "remember when", "imagine", "on the packet",
-	"the packet says", "the label says", "weighs", "weigh about", "equivalent", "they say", "would have been", "would be too",
+	"the packet says", "packet it says", "the label says", "weighs", "weigh about", "equivalent", "they say", "would have been", "would be too",
 	"is too much", "competition", "when i was", "at school", "tomorrow", "next day", "leftovers", "reheat", "got through", "get through", "go through",
 	"she used", "he used", "they used", "she uses", "he uses", "they use", "she had", "he had", "they had", "she put", "he put", "they put",
 )
@@ -52,11 +52,11 @@ func phrasesOf(list ...string) map[string][][]string {
 func (j *judge) isAside(s speech.Said, food bool) bool {
 	words := j.text.Words
 	from, to := s.From, s.To
-	for from > 0 && s.From-from < 12 && words[from-1].Stop != speech.Sentence {
+	for from > 0 && s.From-from < 9 && !j.text.Parts(from-1) {
 		from--
 	}
 	ahead := 7
-	for to < len(words) && to-s.To < ahead && words[to-1].Stop != speech.Sentence {
+	for to < len(words) && to-s.To < ahead && !j.text.Parts(to-1) {
 		to++
 	}
 	for i := from; i < to; i++ {
@@ -92,7 +92,7 @@ var told = setOf(`was were had once would been could did went took stayed stay l
 func (j *judge) isTold(s speech.Said) bool {
 	words := j.text.Words
 	story := false
-	for k := s.From - 1; k >= 0 && k >= s.From-8 && words[k].Stop != speech.Sentence; k-- {
+	for k := s.From - 1; k >= 0 && k >= s.From-8 && !j.text.Parts(k); k-- {
 		w := words[k].Text
 		if classes[w] != "" && s.From-k <= 5 {
 			return false

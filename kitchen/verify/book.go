@@ -28,6 +28,7 @@ type fact struct {
 	total  bool          // the sum of a step's times
 	oven   bool          // of a heat: an oven's
 	part   bool          // "after 10 minutes", "every 30 minutes": within a longer time
+	more   bool          // "10 minutes more"
 	hands  bool          // the step needs hands
 	clause map[string]bool
 	text   string // as written: "8–10 minutes"
@@ -208,7 +209,7 @@ func (b *book) readFacts(text string, place, number int) {
 			f.oven = s.Oven != "" || s.Scale == "gas" || f.clause["oven"] || f.clause["bake"]
 			last = &s
 		case speech.Time:
-			f.part = isPartTime(t, s)
+			f.part, f.more = isPartTime(t, s), s.More
 		case speech.Count, speech.Measure:
 			b.readPortion(t, s, place, number, text)
 			f.kind, f.nouns = speech.Count, nounsOf(t, s)

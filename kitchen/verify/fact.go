@@ -60,6 +60,49 @@ func (j *judge) tieFact(i int) {
 	j.ties[i].agrees = same
 }
 
+// isAgreed tells whether a number that agrees is tied to fact n already.
+func (j *judge) isAgreed(n int) bool {
+	return slices.ContainsFunc(j.ties, func(t tie) bool { return t.fact == n && t.agrees })
+}
+
+// leastMoved is the score of a fact that a number may be moved to.
+const leastMoved = 1.5
+
+// isShared tells whether another number is tied to the fact of number i.
+func (j *judge) isShared(i int) bool {
+	for p, t := range j.ties {
+		if p != i && t.fact == j.ties[i].fact {
+			return true
+		}
+	}
+	return false
+}
+
+// move gives a number that does not agree with its fact to another step's, where
+// another number is about its own and none is about the other: then it was
+// likely about that.
+func (j *judge) move() {
+	for i := range j.ties {
+		t := &j.ties[i]
+		if t.fact < 0 || t.agrees || j.said[i].Kind != speech.Time || !j.isShared(i) {
+			continue
+		}
+		around := j.around(i)
+		best, top := -1, 0.0
+		for n, f := range j.book.facts {
+			if f.kind != speech.Time || f.total || f.part || slices.ContainsFunc(j.ties, func(o tie) bool { return o.fact == n }) {
+				continue
+			}
+			if score, _ := j.scoreFact(i, n, around); score >= leastMoved && score > top {
+				best, top = n, score
+			}
+		}
+		if best >= 0 {
+			t.fact = best
+		}
+	}
+}
+
 // near is how much a word near a number counts.
 type near struct {
 	word   string
@@ -141,8 +184,14 @@ func (j *judge) scoreFact(i, n int, around []near) (score float64, ok bool) {
 	if f.total {
 		score -= 1
 	}
+	if s.Kind == speech.Time && s.More != f.more {
+		score -= 0.5
+	}
 	if !same && distance > 1 && shared < 1.4 && s.Kind == speech.Time {
 		return score, false
+	}
+	if f.place < 0 && !same && j.isAgreed(n) {
+		return score, false // "it serves four, or one and a dog"
 	}
 	if f.place < 0 && !same && !j.text.Near(s.From, s.To, 6, "makes", "make", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into") {
 		return score, false

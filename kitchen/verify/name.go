@@ -132,7 +132,11 @@ func (p phrase) fits(t speech.Text, i int) (score, from int) {
 			score++
 		}
 	}
-	return score + 1, k
+	score = 10 * (score + 1)
+	if score > 10 && score == 10*len(p.words) {
+		score++ // "plain flour" is no "plain wholemeal flour"
+	}
+	return score, k
 }
 
 // isPartOfNext tells whether word i only describes the noun behind it: "egg

@@ -61,6 +61,7 @@ func (j *judge) tie() {
 			j.tieFact(i)
 		}
 	}
+	j.move()
 }
 
 const (
@@ -269,11 +270,18 @@ func (j *judge) tieForeign(i int) bool {
 			j.ties[i].portion = head // the steps speak of it, though no line does
 			return true
 		}
+		if drinks[name] {
+			j.ties[i].aside = true
+			return false
+		}
 		j.ties[i].foreign = name
 		return true
 	}
 	return false
 }
+
+// drinks are what a host has while cooking, where the recipe has none.
+var drinks = setOf("tea coffee beer wine cider lemonade squash")
 
 // isPartOf tells "50 grams of the sugar" from "50 grams of sugar".
 func (j *judge) isPartOf(s speech.Said, m mention) bool {

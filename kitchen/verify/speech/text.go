@@ -32,6 +32,7 @@ type Word struct {
 	At   int    // where it stands in the cue's text, in bytes
 	End  int    // the end is excluded
 	Join bool   // no space stands before it: the "g" of "200g"
+	Rest bool   // a silence follows that parts what is said
 }
 
 // Text is what is said, word by word. Sounds in brackets and the fillers of
@@ -41,6 +42,12 @@ type Text struct {
 	Words []Word
 }
 
+// silence between two captions parts what is said like a full stop.
+const silence = 600 * time.Millisecond
+
+// Parts tells whether a sentence ends behind word i, by its stop or by a silence.
+func (t Text) Parts(i int) bool { return t.Words[i].Stop == Sentence || t.Words[i].Rest }
+
 // Cut cuts cues into words, in the order of the cues.
 func Cut(cues []Cue) Text {
 	t := Text{Cues: cues, Words: make([]Word, 0, 16*len(cues))}
@@ -49,6 +56,10 @@ func Cut(cues []Cue) Text {
 		depth = t.cut(i, cue.Text, depth)
 	}
 	t.dropFillers()
+	for i := 0; i+1 < len(t.Words); i++ {
+		w, next := &t.Words[i], t.Words[i+1]
+		w.Rest = next.Cue > w.Cue && cues[next.Cue].Start-cues[w.Cue].End >= silence
+	}
 	for i := range t.Words { // to rest, not the rest
 		if t.Words[i].Text == "rest" && (i == 0 || t.Words[i-1].Text != "the" && t.Words[i-1].Text != "other") {
 			t.Words[i].Text = "rests"
