@@ -6,12 +6,12 @@ import (
 	"benchproof/kitchen/shoot/nogood"
 )
 
-// mender shortens a plan part by part (large-neighbourhood search): the order
-// of most pairs of tasks is held, that of the others is searched anew.
+// mender shortens a plan part by part (large-neighbourhood search): most of it
+// is held, the rest is searched anew.
 type mender struct {
 	prover *prover
 	random *rand.Rand
-	free   float64 // share of the tasks whose order is searched anew
+	free   float64 // share of the tasks that are searched anew
 }
 
 // patience is how many contradictions one part may take.
@@ -25,17 +25,11 @@ func newMender(p *prover, seed uint64) *mender {
 // The share of the tasks that are freed grows while their search comes to an
 // end, and shrinks while it does not.
 func (m *mender) mend(starts []int, by int, stop func() bool) (found []int, met int) {
-	isFree := m.pick(starts)
 	hold := []nogood.Lit{m.prover.end.AtMost(by)}
-	for _, c := range m.prover.pairs {
-		if isFree[c.first] || isFree[c.second] {
-			continue
-		}
-		l := c.isFirst.AtMost(0)
-		if starts[c.first] < starts[c.second] {
-			l = c.isFirst.AtLeast(1)
-		}
-		hold = append(hold, l)
+	if m.prover.hasOrder() && m.random.IntN(4) > 0 {
+		hold = m.holdOrder(hold, starts)
+	} else {
+		hold = m.holdTimes(hold, starts, by)
 	}
 	outcome, met := m.prover.model.Search(hold, patience, stop)
 	switch outcome {
@@ -47,6 +41,42 @@ func (m *mender) mend(starts []int, by int, stop func() bool) (found []int, met 
 		m.free = min(0.9, m.free*1.01)
 	}
 	return nil, met
+}
+
+// hasOrder tells whether the pairs say most of what a plan is.
+func (p *prover) hasOrder() bool { return len(p.pairs) > 2*p.in.n }
+
+// holdOrder holds the order of all pairs but those with a free task.
+func (m *mender) holdOrder(hold []nogood.Lit, starts []int) []nogood.Lit {
+	isFree := m.pick(starts)
+	for _, c := range m.prover.pairs {
+		if isFree[c.first] || isFree[c.second] {
+			continue
+		}
+		l := c.isFirst.AtMost(0)
+		if starts[c.first] < starts[c.second] {
+			l = c.isFirst.AtLeast(1)
+		}
+		hold = append(hold, l)
+	}
+	return hold
+}
+
+// holdTimes holds what ends before a stretch of time, and keeps what starts
+// after it from starting later than now.
+func (m *mender) holdTimes(hold []nogood.Lit, starts []int, by int) []nogood.Lit {
+	length := max(2, int(m.free*float64(by)))
+	from := m.random.IntN(by+1) - length/2
+	for i, s := range starts {
+		v := m.prover.starts[i]
+		switch {
+		case s+m.prover.in.minutes[i] <= from:
+			hold = append(hold, v.AtLeast(s), v.AtMost(s))
+		case s >= from+length:
+			hold = append(hold, v.AtMost(s))
+		}
+	}
+	return hold
 }
 
 // pick frees tasks that stand together in time, that share stations, or that
@@ -79,4 +109,13 @@ func (m *mender) pick(starts []int) []bool {
 		}
 	}
 	return isFree
+}
+
+// base is a plan to mend: the best one every other time, else one of the best
+// of the population.
+func (m *mender) base(best []int, p *population) []int {
+	if m.random.IntN(2) == 0 || len(p.members) == 0 {
+		return best
+	}
+	return p.members[m.random.IntN(min(8, len(p.members)))].starts
 }

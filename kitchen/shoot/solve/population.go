@@ -14,6 +14,7 @@ type population struct {
 	decoder *decoder
 	random  *rand.Rand
 	members []member
+	rules   [][]int // the priority rules
 	started bool
 	steps   int // decodings so far
 }
@@ -26,7 +27,7 @@ type member struct {
 }
 
 func newPopulation(in *instance, seed uint64) *population {
-	return &population{in: in, decoder: newDecoder(in), random: rand.New(rand.NewPCG(seed, 0x5eed))}
+	return &population{in: in, rules: in.rules(), decoder: newDecoder(in), random: rand.New(rand.NewPCG(seed, 0x5eed))}
 }
 
 // best gives the shortest plan found, ok false if none was.
@@ -40,7 +41,7 @@ func (p *population) best() (m member, ok bool) {
 // seedRules tries the priority rules of the literature, by serial and by
 // parallel generation.
 func (p *population) seedRules() {
-	for _, rank := range p.in.rules() {
+	for _, rank := range p.rules {
 		p.try(p.in.inOrderOfRank(rank))
 		if starts, ok := p.decoder.parallel(rank); ok {
 			p.steps++
@@ -150,7 +151,7 @@ func (p *population) child(mother, father member) []int {
 
 // noisyRank is a rule with a little chance in it.
 func (p *population) noisyRank() []int {
-	rules := p.in.rules()
+	rules := p.rules
 	rank := slices.Clone(rules[p.random.IntN(len(rules))])
 	spread := 0
 	for _, r := range rank {

@@ -113,14 +113,28 @@ func (s *search) look() {
 	for turn, breed := 300, 300; !s.done(); turn += turn / 4 {
 		before := s.makespan
 		s.breedFor(breed)
-		if breed = turn; s.makespan == before {
+		s.turnFor(20 * turn)
+		prove, mend := s.shares(turn)
+		s.proveFor(prove, false)
+		s.proveFor(prove/2, true)
+		s.mendFor(mend)
+		if breed = 2 * turn; s.makespan == before && mend > turn {
 			breed = turn / 10
 		}
-		s.turnFor(10 * turn)
-		s.proveFor(turn, false)
-		s.proveFor(turn/2, true)
-		s.mendFor(2 * turn)
 	}
+}
+
+// shares says how long to prove and to mend in a turn. Where tasks take turns,
+// mending does most; in large projects of another kind a contradiction costs
+// many plans, and breeding does most.
+func (s *search) shares(turn int) (prove, mend int) {
+	switch {
+	case s.prove != nil && s.prove.hasOrder():
+		return turn, 2 * turn
+	case s.in.n > 60:
+		return turn / 6, turn / 6
+	}
+	return turn, turn / 2
 }
 
 // proveFor searches for a plan that is shorter, or, if low, for one that is so
@@ -171,17 +185,25 @@ func (s *search) turnFor(moves int) {
 	s.take(starts)
 }
 
-// mendFor looks for shorter plans in the neighbourhood of the best.
+// mendFor looks for shorter plans in the neighbourhood of the best ones.
 func (s *search) mendFor(contradictions int) {
-	if s.mend == nil || s.best == nil || len(s.prove.pairs) == 0 {
+	if s.mend == nil || s.best == nil {
 		return
 	}
+	base := s.mend.base(s.best, s.breed)
+	s.prove.hint(base)
 	for until := s.steps + contradictions; s.steps < until && !s.done(); {
-		starts, met := s.mend.mend(s.best, s.makespan-1, s.stopped)
+		starts, met := s.mend.mend(base, s.project.Makespan(base)-1, s.stopped)
 		s.steps += met + 1
-		if starts != nil && !s.found(starts) {
-			return
+		if starts == nil {
+			continue
 		}
+		if s.found(starts); s.prove.isExact {
+			base = starts
+		} else {
+			base = s.best
+		}
+		s.prove.hint(base)
 	}
 }
 
