@@ -24,6 +24,7 @@ var asides = phrasesOf(
 	"last week", "last year", "yesterday", "last month", "last summer", "last winter", "remember when", "imagine", "on the packet",
 	"the packet says", "packet it says", "the label says", "weighs", "weigh about", "equivalent", "they say", "would have been", "would be too",
 	"is too much", "competition", "when i was", "at school", "tomorrow", "next day", "leftovers", "reheat", "got through", "get through", "go through",
+	"a day", "a week", "a month", "a year", "every day", "every week",
 	"she used", "he used", "they used", "she uses", "he uses", "they use", "she had", "he had", "they had", "she put", "he put", "they put",
 )
 

@@ -101,7 +101,7 @@ func (j *judge) judgeItem(n int, said []int) {
 		case s.Kind == speech.Share:
 			j.ties[i].agrees = true
 			rest = rest || s.Amount.From.IsZero()
-		case !j.comparable(s, n) || j.isElided(s) && !j.equalItem(s, n) && !j.isList(i) || j.isAbsurd(s, n):
+		case loose[s.Amount.Unit] && !loose[line.Amount.Unit] || !j.comparable(s, n) || j.isElided(s) && !j.equalItem(s, n) && !j.isList(i) || j.isAbsurd(s, n):
 			j.ties[i].agrees = true
 		case j.equalItem(s, n):
 			j.ties[i].agrees, whole = true, true

@@ -45,7 +45,7 @@ func (j *judge) missing() {
 func (j *judge) isSaid(n int) bool {
 	it := j.book.items[n]
 	for i, t := range j.ties {
-		if t.aside && !t.agrees || t.item < 0 || j.said[i].Kind == speech.Share {
+		if t.aside && !t.agrees || t.item < 0 || j.said[i].Kind == speech.Share || loose[j.said[i].Amount.Unit] {
 			continue
 		}
 		if t.item == n {

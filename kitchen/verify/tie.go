@@ -158,7 +158,7 @@ func (j *judge) comesBefore(i int, m mention) bool {
 		}
 	}
 	for p := i - 1; p >= 0 && j.said[p].To > m.from-4; p-- {
-		if j.said[p].Kind != speech.Share && j.ties[p].item >= 0 && j.said[p].To <= m.from && slices.Contains(m.items, j.ties[p].item) && !s.More && !j.text.Pronoun(s.To) {
+		if j.said[p].Kind != speech.Share && !loose[j.said[p].Amount.Unit] && j.ties[p].item >= 0 && j.said[p].To <= m.from && slices.Contains(m.items, j.ties[p].item) && !s.More && !j.text.Pronoun(s.To) {
 			return false // it has its own amount already
 		}
 		if j.said[p].From >= m.to {

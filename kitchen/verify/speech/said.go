@@ -208,7 +208,7 @@ func (t Text) isOtherwise(s Said) bool {
 		before := t.word(s.From - 1)
 		return cooler[next] || turnNouns[next] || before == "by" || t.turnsAround(s)
 	case Time:
-		return next == "past"
+		return next == "past" || next == "fast" || next == "slow" || next == "late" || next == "early" || next == "away"
 	}
 	return false
 }

@@ -280,6 +280,14 @@ func (t *Text) dropFillers() {
 
 // Stem takes a plural's ending off a word.
 func Stem(w string) string {
+	stem := singular(w)
+	if n := len(stem); n > 4 && stem[n-1] == 'i' {
+		return stem[:n-1] + "y" // chillies are cut to chilly
+	}
+	return stem
+}
+
+func singular(w string) string {
 	switch n := len(w); {
 	case n < 4 && w != "egg":
 		return w
