@@ -156,3 +156,6 @@ func PublishedChapters(pace int, segments []episode.Segment) (published int, all
 
 // BackPath is where Undo leads.
 var BackPath = (*Server)(nil).backPath
+
+// RecoverPanic is what stands around every handler.
+var RecoverPanic = recoverPanic

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"io"
 	"net/http"
+	"net/http/httptest"
 	"regexp"
 	"strings"
 	"testing"
@@ -218,4 +219,25 @@ func TestTheFavicon(t *testing.T) {
 	if got := s.get(to); got.status != http.StatusOK || !strings.HasPrefix(got.header.Get("Content-Type"), "image/") {
 		t.Errorf("the icon at %q = %d %s", to, got.status, got.header.Get("Content-Type"))
 	}
+}
+
+func TestAPanicIsAnsweredWithoutItsCause(t *testing.T) {
+	handler := web.RecoverPanic(http.HandlerFunc(func(http.ResponseWriter, *http.Request) { panic("secret cause") }))
+	w := httptest.NewRecorder()
+	handler.ServeHTTP(w, httptest.NewRequest(http.MethodGet, "/", nil))
+	if w.Code != http.StatusInternalServerError || strings.Contains(w.Body.String(), "secret") {
+		t.Errorf("a panic = %d %q, want 500 without the cause", w.Code, w.Body)
+	}
+}
+
+// net/http ends the connection on ErrAbortHandler: it must get it.
+func TestAnAbortedAnswerStaysAborted(t *testing.T) {
+	handler := web.RecoverPanic(http.HandlerFunc(func(http.ResponseWriter, *http.Request) { panic(http.ErrAbortHandler) }))
+	defer func() {
+		if cause := recover(); cause != http.ErrAbortHandler {
+			t.Errorf("the server gets %v, want ErrAbortHandler", cause)
+		}
+	}()
+	handler.ServeHTTP(httptest.NewRecorder(), httptest.NewRequest(http.MethodGet, "/", nil))
+	t.Error("the abort was swallowed")
 }

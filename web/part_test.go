@@ -2,6 +2,7 @@ package web_test
 
 import (
 	"net/http"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -147,5 +148,80 @@ func TestAShotIsTickedTwiceWithoutHarm(t *testing.T) {
 	s.shows(episode+"/shots", "1 of 1 got")
 	if got := s.post(episode+"/shots/1/status", "status", "perhaps"); got.status != http.StatusUnprocessableEntity {
 		t.Errorf("an unknown status = %d, want 422", got.status)
+	}
+}
+
+// order is the order in which titles stand on a page.
+func order(page string, titles ...string) string {
+	text, at := words(page), map[string]int{}
+	for _, title := range titles {
+		at[title] = strings.Index(text, title)
+	}
+	slices.SortFunc(titles, func(a, b string) int { return at[a] - at[b] })
+	return strings.Join(titles, " ")
+}
+
+func TestMovingAtTheEndsDoesNoHarm(t *testing.T) {
+	for _, c := range []struct{ many, sheet string }{{"segments", "script"}, {"shots", "shots"}} {
+		t.Run(c.many, func(t *testing.T) {
+			s := newSite(t)
+			at := s.start("Scones", scones)
+			for _, title := range []string{"Aaa", "Bbb", "Ccc"} {
+				s.post(at+"/"+c.many, "title", title, "kind", "hero", "status", "to shoot", "setup", "one")
+			}
+			for _, step := range []struct{ move, want string }{
+				{"1/move?way=up", "Aaa Bbb Ccc"}, {"3/move?way=down", "Aaa Bbb Ccc"}, {"1/move?way=down", "Bbb Aaa Ccc"},
+				{"3/move?way=up", "Bbb Ccc Aaa"}, {"3/move?way=up", "Ccc Bbb Aaa"}, {"3/move?way=up", "Ccc Bbb Aaa"}, {"1/move?way=up", "Ccc Aaa Bbb"},
+			} {
+				got := s.post(at + "/" + c.many + "/" + step.move)
+				if got.status != http.StatusSeeOther {
+					t.Fatalf("%s = %d", step.move, got.status)
+				}
+				if is := order(s.get(at+"/"+c.sheet).body, "Aaa", "Bbb", "Ccc"); is != step.want {
+					t.Errorf("after %s they stand %s, want %s", step.move, is, step.want)
+				}
+			}
+			s.post(at + "/" + c.many + "/1/delete")
+			s.post(at + "/" + c.many + "/2/move?way=up")
+			if is := order(s.get(at+"/"+c.sheet).body, "Bbb", "Ccc"); is != "Bbb Ccc" {
+				t.Errorf("over the gap of a deleted one they stand %s", is)
+			}
+		})
+	}
+}
+
+func TestStaleSavesShowBothTexts(t *testing.T) {
+	for _, c := range []struct{ name, many, sheet, field, mine, theirs string }{
+		{"segment", "segments", "script", "narration", "My own words.", "Their own words."},
+		{"shot", "shots", "shots", "note", "My own note.", "Their own note."},
+		{"batch", "batches", "shop", "note", "My own note.", "Their own note."},
+		{"trial", "trials", "trials", "setting", "180 °C mine", "170 °C theirs"},
+		{"correction", "corrections", "release", "said", "my 160", "their 150"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			s := furnished(t)
+			var good []string
+			id := "1"
+			for _, each := range partCases {
+				if each.name == c.name {
+					good, id = each.good, each.id()
+				}
+			}
+			one := "/episodes/1/" + c.many + "/" + id
+			revision := value(t, s.get("/episodes/1/"+c.sheet+"?change="+c.name+"-"+id).body, "revision")
+			form := func(text string) []string {
+				return append(append([]string{"revision", revision}, good...), c.field, text)
+			}
+			if got := s.post(one, form(c.theirs)...); got.status != http.StatusSeeOther {
+				t.Fatalf("first save = %d", got.status)
+			}
+			late := s.post(one, form(c.mine)...)
+			if late.status != http.StatusConflict || !strings.Contains(late.body, c.mine) || !strings.Contains(late.body, c.theirs) {
+				t.Errorf("second save = %d, want 409 with both texts", late.status)
+			}
+			if kept := s.get("/episodes/1/" + c.sheet).body; strings.Contains(kept, c.mine) {
+				t.Error("the late save was taken")
+			}
+		})
 	}
 }
