@@ -14,6 +14,7 @@ import (
 
 	ics "github.com/arran4/golang-ical"
 
+	"benchproof/kitchen/episode"
 	"benchproof/kitchen/fault"
 	"benchproof/kitchen/shoot"
 	"benchproof/views"
@@ -69,6 +70,7 @@ func (s *Server) planned(r *http.Request) (*desk, *shootPlan, error) {
 }
 
 // sendShootCSV sends the plan as a table (RFC 4180), a line for each thing done.
+// Its day is that on which the thing begins, counted from 1.
 func (s *Server) sendShootCSV(w http.ResponseWriter, r *http.Request) error {
 	d, p, err := s.planned(r)
 	if err != nil {
@@ -88,14 +90,14 @@ func (p *shootPlan) table() ([]byte, error) {
 	var b bytes.Buffer
 	out := csv.NewWriter(&b)
 	out.UseCRLF = true
-	lines := [][]string{{"begin", "end", "minutes", "batch", "part", "what", "stations", "setup", "made ahead"}}
+	lines := [][]string{{"day", "begin", "end", "minutes", "batch", "part", "what", "stations", "setup", "made ahead"}}
 	for _, t := range p.timed() {
 		ahead := ""
 		if t.isAhead {
 			ahead = "yes"
 		}
 		lines = append(lines, []string{
-			p.clock(t.from), p.clock(t.to), strconv.Itoa(t.to - t.from), t.batch, asText(t.part), asText(t.what), strings.Join(t.uses, ", "), asText(t.setup), ahead,
+			strconv.Itoa(1 + (p.zero+t.from)/episode.DayMinutes), p.clock(t.from), p.clock(t.to), strconv.Itoa(t.to - t.from), t.batch, asText(t.part), asText(t.what), strings.Join(t.uses, ", "), asText(t.setup), ahead,
 		})
 	}
 	err := out.WriteAll(lines)

@@ -128,16 +128,27 @@ func TestTheTableReadsBack(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := [][]string{
-		{"begin", "end", "minutes", "batch", "part", "what", "stations", "setup", "made ahead"},
-		{"09:00", "09:10", "10", "shoot", "", "Knead, fold; knead again for 10 minutes, \"gently\" — " + strings.Repeat("é", 53) + ".", "hands, camera", "overhead, window left", ""},
-		{"09:10", "09:15", "5", "", "", "Put up the camera: =table, low lamp", "hands", "'=table, low lamp", ""},
-		{"09:15", "09:30", "15", "shoot", "", "Bake the loaf at 220 °C for 15 minutes.", "oven, hands, camera", "'=table, low lamp", ""},
+		{"day", "begin", "end", "minutes", "batch", "part", "what", "stations", "setup", "made ahead"},
+		{"1", "09:00", "09:10", "10", "shoot", "", "Knead, fold; knead again for 10 minutes, \"gently\" — " + strings.Repeat("é", 53) + ".", "hands, camera", "overhead, window left", ""},
+		{"1", "09:10", "09:15", "5", "", "", "Put up the camera: =table, low lamp", "hands", "'=table, low lamp", ""},
+		{"1", "09:15", "09:30", "15", "shoot", "", "Bake the loaf at 220 °C for 15 minutes.", "oven, hands, camera", "'=table, low lamp", ""},
 	}
 	if diff := cmp.Diff(want, lines); diff != "" {
 		t.Errorf("table (-want +got):\n%s", diff)
 	}
 	if kind := got.header.Get("Content-Type"); kind != "text/csv; charset=utf-8" {
 		t.Errorf("Content-Type = %q", kind)
+	}
+}
+
+func TestTheTableCountsTheDays(t *testing.T) {
+	s, path := startLoaf(t, 1)
+	s.setDay(path, "begin", "23:55")
+	body := s.get(path + "/shoot-day.csv").body
+	for _, want := range []string{"\r\n1,23:55,00:05,10,shoot,", "\r\n2,00:05,02:05,120,shoot,", "\r\n2,03:00,03:05,5,shoot,"} {
+		if !strings.Contains(body, want) {
+			t.Errorf("the table has no line %q:\n%s", want, body)
+		}
 	}
 }
 
