@@ -34,7 +34,8 @@ type mark struct {
 
 func (m mark) isPlanted() bool { return m.kind != "agrees" && m.kind != "other" }
 
-// heldOut tells the cuts that nothing was tuned on: those from 13 on.
+// heldOut tells the cuts of the later held-out sets, from 13 on; the README
+// beside them tells which of them were looked at since.
 func (c cut) heldOut() bool { return c.name >= "13" }
 
 var checker = func() verify.Checker {

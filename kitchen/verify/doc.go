@@ -18,4 +18,18 @@
 //
 // Uses in parts add up: of one food, several amounts whose sum is the line's
 // agree, and so does a part before "the rest".
+//
+// # How good it is
+//
+// testdata/cuts/README.md tells what is found on cuts that were tuned on, and on
+// cuts that were not.
+//
+// # What it costs
+//
+// Processor time on one core of a shared Intel Xeon, Go 1.26, against a recipe
+// of 14 lines and 7 steps: go test -run XXX -bench . -cpu 1
+//
+//	an hour's cut, 9,000 words       12 ms,  4 MB allocated
+//	four hours, 36,000 words         68 ms, 16 MB
+//	100,000 words                   250 ms, 47 MB
 package verify

@@ -142,30 +142,9 @@ func (j *judge) around(i int) []near {
 // nothing speaks for it.
 func (j *judge) scoreFact(i, n int, around []near) (score float64, ok bool) {
 	s, f := j.said[i], j.book.facts[n]
-	shared := 0.0
-	for _, w := range around {
-		switch {
-		case f.clause[w.word]:
-			shared += 1.5 * w.weight * j.book.weight(w.word)
-		case f.place >= 0 && j.book.states[f.place].words[w.word]:
-			shared += 0.8 * w.weight * j.book.weight(w.word)
-		}
-	}
-	score = shared
-	distance := 9
-	if f.place >= 0 {
-		here := j.places[min(s.To, len(j.places)-1)]
-		there := j.places[max(0, s.From-1)]
-		distance = min(j.book.distance(f.place, here), j.book.distance(f.place, there))
-		switch {
-		case distance == 0:
-			score += scoreHere
-		case distance == 1:
-			score += scoreBeside
-		case j.book.states[f.place].component == j.book.states[here].component:
-			score += scoreSame
-		}
-	}
+	shared := j.sharedWords(f, around)
+	place, distance := j.scorePlace(s, f)
+	score = shared + place
 	least := leastWords
 	if distance == 0 {
 		least = leastHere
@@ -203,6 +182,41 @@ func (j *judge) scoreFact(i, n int, around []near) (score float64, ok bool) {
 		return j.scoreHeat(s, f, score, shared, least)
 	}
 	return score, shared >= least
+}
+
+// sharedWords weighs the words near a number that a fact's step has too, those
+// of its own clause more.
+func (j *judge) sharedWords(f fact, around []near) float64 {
+	shared := 0.0
+	for _, w := range around {
+		switch {
+		case f.clause[w.word]:
+			shared += 1.5 * w.weight * j.book.weight(w.word)
+		case f.place >= 0 && j.book.states[f.place].words[w.word]:
+			shared += 0.8 * w.weight * j.book.weight(w.word)
+		}
+	}
+	return shared
+}
+
+// scorePlace weighs how near the talk is to a fact's step; distance is in steps,
+// large for what is in none.
+func (j *judge) scorePlace(s speech.Said, f fact) (score float64, distance int) {
+	if f.place < 0 {
+		return 0, 9
+	}
+	here := j.places[min(s.To, len(j.places)-1)]
+	there := j.places[max(0, s.From-1)]
+	distance = min(j.book.distance(f.place, here), j.book.distance(f.place, there))
+	switch {
+	case distance == 0:
+		score = scoreHere
+	case distance == 1:
+		score = scoreBeside
+	case j.book.states[f.place].component == j.book.states[here].component:
+		score = scoreSame
+	}
+	return score, distance
 }
 
 // scoreHeat adds what tells an oven's setting from other heats.
