@@ -39,6 +39,7 @@ type Finding struct {
 	Slip    Slip
 	At      time.Duration // start of the cue; for what is not said, where its food or step comes up
 	Said    string        // the words that carry the amount; "" for NotSaid
+	Food    string        // of NotWritten: what the amount is of, as said; else ""
 	Written string        // the recipe's measure as written; "" for NotWritten
 	Line    string        // the ingredient line or step as written; "" for NotWritten
 	Number  int           // the line's number in the recipe's text; 0 for NotWritten

@@ -34,7 +34,7 @@ func (j *judge) judgeForeign(i int) {
 	if s.Kind == speech.Count && !j.isInstruction(i) {
 		return
 	}
-	j.found(i, Finding{Kind: NotWritten})
+	j.found(i, Finding{Kind: NotWritten, Food: j.ties[i].foreign})
 }
 
 // judgePortion judges an amount of what only the steps speak of.

@@ -174,7 +174,7 @@ func key(f Finding) string {
 			return -1
 		}
 		return c
-	}, strings.ToLower(f.Said))), " ")
+	}, strings.ToLower(f.Said+" "+f.Food))), " ")
 	if f.Kind == NotSaid {
 		said = strings.ToLower(f.Written)
 	}
