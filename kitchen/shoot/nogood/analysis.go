@@ -39,14 +39,27 @@ func (m *Model) analyseClash() (lits []Lit, back, spread int, ok bool) {
 	for _, l := range m.clash {
 		m.takeIn(l)
 	}
-	k := len(m.trail) - 1
-	for ; ; k-- {
+	first := m.resolve()
+	lits, back, spread = m.collect(first)
+	for _, view := range a.touched {
+		a.isIn[view], a.isTouched[view] = false, false
+	}
+	m.order.decay()
+	a.clauseStep *= 1.001
+	return lits, back, spread, true
+}
+
+// resolve replaces literals of the highest level by their reasons, the latest
+// first, until one is left, and gives its view.
+func (m *Model) resolve() (view int) {
+	a := &m.analyse
+	for k := len(m.trail) - 1; ; k-- {
 		e := &m.trail[k]
 		if !a.isIn[e.view] || a.place[e.view] != k {
 			continue
 		}
 		if a.open == 1 {
-			break
+			return e.view
 		}
 		a.isIn[e.view] = false
 		a.open--
@@ -56,14 +69,6 @@ func (m *Model) analyseClash() (lits []Lit, back, spread int, ok bool) {
 			m.takeIn(l)
 		}
 	}
-	first := m.trail[k].view
-	lits, back, spread = m.collect(first)
-	for _, view := range a.touched {
-		a.isIn[view], a.isTouched[view] = false, false
-	}
-	m.order.decay()
-	a.clauseStep *= 1.001
-	return lits, back, spread, true
 }
 
 // takeIn adds a true literal to those that make the contradiction.

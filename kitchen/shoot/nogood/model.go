@@ -88,9 +88,6 @@ func (m *Model) Bounds(v Var) (lo, hi int) { return m.floor[2*v], -m.floor[2*v+1
 // Hint names the value at which v is tried first.
 func (m *Model) Hint(v Var, value int) { m.hints[v] = hint{value, true} }
 
-// Favour makes search decide v earlier; more weight, earlier.
-func (m *Model) Favour(v Var, weight float64) { m.order.raise(int(v), weight) }
-
 // SetAside keeps search from deciding v: in a solution it has the lowest value
 // that the others leave it. All constraints must hold with that value.
 func (m *Model) SetAside(v Var) { m.order.isAside[v] = true }

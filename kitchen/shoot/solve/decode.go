@@ -160,42 +160,60 @@ func (d *decoder) parallel(rank []int) (starts []int, ok bool) {
 	}
 	d.line.copyFrom(&in.base)
 	copy(d.lo, in.first)
-	waits := make([]int, in.n)
-	var ready []int
+	waits, ready := in.waiting()
+	for now := 0; len(ready) > 0; {
+		slices.SortFunc(ready, func(a, b int) int { return rank[a] - rank[b] })
+		k, next := d.fits(ready, now)
+		switch {
+		case k >= 0:
+			i := ready[k]
+			d.line.occupy(now, in.minutes[i], in.uses[i])
+			d.starts[i] = now
+			for _, a := range in.out[i] {
+				d.lo[a.task] = max(d.lo[a.task], now+a.lag)
+			}
+			ready = in.release(i, slices.Delete(ready, k, k+1), waits)
+		case next >= never:
+			return nil, false
+		default:
+			now = next
+		}
+	}
+	return d.starts, true
+}
+
+// fits gives the first of the tasks that can start now, −1 if none can: then
+// next is when the earliest of them can.
+func (d *decoder) fits(ready []int, now int) (k, next int) {
+	next = never
+	for k, i := range ready {
+		start := d.line.earliest(max(now, d.lo[i]), d.in.minutes[i], d.in.uses[i])
+		if start == now {
+			return k, now
+		}
+		next = min(next, start)
+	}
+	return -1, next
+}
+
+// waiting counts, for each task, those it waits for, and lists the tasks that
+// wait for none.
+func (in *instance) waiting() (waits, ready []int) {
+	waits = make([]int, in.n)
 	for i := range in.n {
 		if waits[i] = len(in.before[i]); waits[i] == 0 {
 			ready = append(ready, i)
 		}
 	}
-	for now := 0; len(ready) > 0; {
-		slices.SortFunc(ready, func(a, b int) int { return rank[a] - rank[b] })
-		next, placed := never, false
-		for k, i := range ready {
-			start := d.line.earliest(max(now, d.lo[i]), in.minutes[i], in.uses[i])
-			if start > now {
-				next = min(next, start)
-				continue
-			}
-			d.line.occupy(start, in.minutes[i], in.uses[i])
-			d.starts[i] = start
-			for _, a := range in.out[i] {
-				d.lo[a.task] = max(d.lo[a.task], start+a.lag)
-			}
-			ready = slices.Delete(ready, k, k+1)
-			for _, j := range in.after[i] {
-				if waits[j]--; waits[j] == 0 {
-					ready = append(ready, j)
-				}
-			}
-			placed = true
-			break
-		}
-		if !placed {
-			if next >= never {
-				return nil, len(ready) == 0
-			}
-			now = next
+	return waits, ready
+}
+
+// release adds to the ready tasks those that waited for task i last.
+func (in *instance) release(i int, ready, waits []int) []int {
+	for _, j := range in.after[i] {
+		if waits[j]--; waits[j] == 0 {
+			ready = append(ready, j)
 		}
 	}
-	return d.starts, true
+	return ready
 }

@@ -214,13 +214,7 @@ func (in *instance) followers() []int {
 // inOrderOfRank lists the tasks by rank, each after those before it: of those
 // whose forerunners are listed, the one of lowest rank is next.
 func (in *instance) inOrderOfRank(rank []int) []int {
-	waits := make([]int, in.n)
-	var ready []int
-	for i := range in.n {
-		if waits[i] = len(in.before[i]); waits[i] == 0 {
-			ready = append(ready, i)
-		}
-	}
+	waits, ready := in.waiting()
 	order := make([]int, 0, in.n)
 	for len(ready) > 0 {
 		best := 0
@@ -230,13 +224,8 @@ func (in *instance) inOrderOfRank(rank []int) []int {
 			}
 		}
 		i := ready[best]
-		ready = slices.Delete(ready, best, best+1)
 		order = append(order, i)
-		for _, j := range in.after[i] {
-			if waits[j]--; waits[j] == 0 {
-				ready = append(ready, j)
-			}
-		}
+		ready = in.release(i, slices.Delete(ready, best, best+1), waits)
 	}
 	return order
 }

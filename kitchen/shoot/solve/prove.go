@@ -147,25 +147,18 @@ func (in *instance) ids() []int {
 func (p *prover) addLoad(r int) {
 	in := p.in
 	peak := in.stations[r].Peak()
+	users, isQueue, isFree := in.servesOne(r)
+	blocks := p.blocks(r, peak)
+	if len(blocks) == 0 && (isFree || len(p.pairs) > 0 && isQueue) {
+		return
+	}
 	var pieces []nogood.Piece
-	sum, lowest, second := 0, peak+1, peak+1
-	for i := range in.n {
+	for _, i := range users {
 		for _, u := range in.uses[i] {
-			if u.station != r || in.minutes[i] == 0 {
-				continue
-			}
-			pieces = append(pieces, nogood.Piece{Start: p.starts[i], Minutes: in.minutes[i], Amount: u.amount})
-			sum += u.amount
-			if u.amount < lowest {
-				lowest, second = u.amount, lowest
-			} else {
-				second = min(second, u.amount)
+			if u.station == r {
+				pieces = append(pieces, nogood.Piece{Start: p.starts[i], Minutes: in.minutes[i], Amount: u.amount})
 			}
 		}
-	}
-	blocks := p.blocks(r, peak)
-	if len(blocks) == 0 && (sum <= peak || len(p.pairs) > 0 && lowest+second > peak) {
-		return
 	}
 	p.model.Load(peak, append(pieces, blocks...)...)
 }

@@ -140,23 +140,8 @@ func (t *turns) shake() {
 // measure computes heads and tails, and gives the length of the plan; −1 if
 // the tasks wait for each other in a ring.
 func (t *turns) measure() int {
-	in := t.in
-	for i := range in.n {
-		t.degree[i] = len(in.before[i])
-		for _, r := range t.queues[i] {
-			if t.place[r][i] > 0 {
-				t.degree[i]++
-			}
-		}
-	}
-	t.order = t.order[:0]
-	for i, d := range t.degree {
-		t.head[i] = in.project.Tasks[i].NotBefore
-		if d == 0 {
-			t.order = append(t.order, i)
-		}
-	}
-	length := 0
+	t.begin()
+	in, length := t.in, 0
 	for k := 0; k < len(t.order); k++ {
 		i := t.order[k]
 		length = max(length, t.head[i]+in.minutes[i])
@@ -174,19 +159,27 @@ func (t *turns) measure() int {
 	if len(t.order) < in.n {
 		return -1
 	}
-	for k := in.n - 1; k >= 0; k-- {
-		i := t.order[k]
-		t.tail[i] = in.minutes[i]
-		for _, a := range in.out[i] {
-			t.tail[i] = max(t.tail[i], a.lag+t.tail[a.task])
-		}
-		for _, r := range t.queues[i] {
-			if j, ok := t.next(r, i); ok {
-				t.tail[i] = max(t.tail[i], t.lag(i, j)+t.tail[j])
-			}
-		}
+	for _, i := range slices.Backward(t.order) {
+		t.tail[i] = t.tailWithout(i, -1)
 	}
 	return length
+}
+
+// begin counts what each task waits for, and lists those that wait for nothing.
+func (t *turns) begin() {
+	t.order = t.order[:0]
+	for i := range t.in.n {
+		t.degree[i] = len(t.in.before[i])
+		for _, r := range t.queues[i] {
+			if t.place[r][i] > 0 {
+				t.degree[i]++
+			}
+		}
+		t.head[i] = t.in.project.Tasks[i].NotBefore
+		if t.degree[i] == 0 {
+			t.order = append(t.order, i)
+		}
+	}
 }
 
 func (t *turns) done(i int) {
