@@ -240,8 +240,8 @@ func TestEntriesSayWhatIsDone(t *testing.T) {
 		{"shoot 6: Slice (clean down)", 250, 252, false, true, "", clean},
 		{"moment 1: guests", 400, 400, false, false, "guests", nil},
 	}
-	if p.Begin != 0 {
-		t.Errorf("it begins at %d", p.Begin)
+	if p.Begin != 0 || p.Wrap != 252 {
+		t.Errorf("it goes from %d to %d, want 0 to 252: the guests are no work", p.Begin, p.Wrap)
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Error(diff)

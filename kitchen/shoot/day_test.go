@@ -138,6 +138,14 @@ func TestWhatIsWrongWithADayIsNamed(t *testing.T) {
 		{"guests too early", func(d *shoot.Day) {
 			d.Moments = []shoot.Moment{{Name: "guests", At: 100, Before: []shoot.Key{shot(slice)}}}
 		}, "guests"},
+		{"a pin after the guests", func(d *shoot.Day) {
+			d.Moments = []shoot.Moment{{Name: "guests", At: 300, Before: []shoot.Key{shot(slice)}}}
+			d.Pins = []shoot.Pin{{Task: shot(slice), Start: 296}}
+		}, "guests"},
+		{"a moment before the day", func(d *shoot.Day) { d.Moments = []shoot.Moment{{Name: "guests", At: -1}} }, "guests"},
+		{"a moment for a step that is gone", func(d *shoot.Day) {
+			d.Moments = []shoot.Moment{{Name: "guests", At: 300, After: []shoot.Key{shot(9)}}}
+		}, "step 10"},
 		{"backwards from too early", func(d *shoot.Day) { d.Finish = 100 }, "minute 250"},
 		{"a longest wait below the shortest", func(d *shoot.Day) {
 			d.Waits = []shoot.Wait{{After: shot(prove), AtLeast: 20, AtMost: 10, HasMost: true}}

@@ -1,7 +1,7 @@
 package shoot
 
 import (
-	"fmt"
+	"slices"
 
 	"benchproof/kitchen/fault"
 	"benchproof/kitchen/shoot/project"
@@ -51,30 +51,54 @@ func (w *workload) addWaits() error {
 	return nil
 }
 
-// addMoments adds each fixed moment as a task of no length.
+// addMoments holds the steps before and after each fixed moment to it.
 func (w *workload) addMoments() error {
-	for k, m := range w.day.Moments {
+	for _, m := range w.day.Moments {
 		if m.At < 0 {
 			return fault.Invalidf("moments", "%s is at a time before the day begins. Give it a later one.", m.Name)
 		}
-		at := len(w.tasks)
-		w.tasks = append(w.tasks, task{moment: m.Name})
-		w.project.Tasks = append(w.project.Tasks, project.Task{ID: fmt.Sprintf("moment %d: %s", k+1, short(m.Name))}.Pin(m.At))
 		for _, key := range m.Before {
 			if err := w.known(key); err != nil {
 				return err
 			}
-			if before, ok := w.find(key); ok {
-				w.project.Waits = append(w.project.Waits, project.Wait{Before: before, After: at, AtMost: project.None})
+			if at, ok := w.find(key); ok {
+				w.endBy(at, m)
 			}
 		}
 		for _, key := range m.After {
 			if err := w.known(key); err != nil {
 				return err
 			}
-			if after, ok := w.find(key); ok {
-				w.project.Waits = append(w.project.Waits, project.Wait{Before: at, After: after, AtMost: project.None})
+			if at, ok := w.find(key); ok {
+				w.project.Tasks[at].NotBefore = max(w.project.Tasks[at].NotBefore, m.At)
 			}
+		}
+	}
+	return w.checkMoments()
+}
+
+// endBy makes a task end by a moment, unless another one comes sooner.
+func (w *workload) endBy(at int, m Moment) {
+	t := &w.project.Tasks[at]
+	if t.LatestEnd == project.None || m.At < t.LatestEnd {
+		t.LatestEnd, w.tasks[at].heldBy = m.At, m.Name
+	}
+}
+
+// checkMoments finds a step that cannot have ended by its moment even if
+// nothing stands in its way.
+func (w *workload) checkMoments() error {
+	free := w.project
+	free.Tasks = slices.Clone(free.Tasks)
+	for i := range free.Tasks {
+		free.Tasks[i].LatestEnd = project.None
+	}
+	first, _ := free.Earliest()
+	for i, t := range w.tasks {
+		planned := w.project.Tasks[i]
+		if first != nil && t.heldBy != "" && first[i]+planned.Minutes > planned.LatestEnd {
+			return fault.Invalidf("moments", "%q cannot have ended before minute %d, so it is too late for %s at minute %d. Move the moment or begin earlier.",
+				planned.ID, first[i]+planned.Minutes, t.heldBy, planned.LatestEnd)
 		}
 	}
 	return nil
@@ -93,7 +117,11 @@ func (w *workload) addPins() error {
 		if p.Start < 0 {
 			return fault.Invalidf("pins", "%q is pinned to a time before the day begins. Give it a later one.", t.ID)
 		}
+		if held := w.tasks[at].heldBy; held != "" && p.Start+t.Minutes > t.LatestEnd {
+			return fault.Invalidf("pins", "%q is pinned to minute %d and then ends too late for %s. Change one of them.", t.ID, p.Start, held)
+		}
 		*t = t.Pin(p.Start)
+		w.tasks[at].heldBy = ""
 	}
 	return nil
 }

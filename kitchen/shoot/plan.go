@@ -3,6 +3,7 @@ package shoot
 import (
 	"cmp"
 	"context"
+	"fmt"
 	"slices"
 
 	"benchproof/kitchen/fault"
@@ -16,8 +17,8 @@ type Plan struct {
 	Entries      []Entry // in order of time
 	Setups       []Setup // in order of time
 	Gaps         []Gap   // in which no hands are needed, in order of time
-	Begin        int     // the first start
-	Wrap         int     // the last end
+	Begin        int     // the first start of a step
+	Wrap         int     // the last end of one; moments do not count
 	Bound        int     // forwards: no plan wraps earlier; backwards: none begins later
 	Optimal      bool    // Bound is reached
 	EarliestWrap int     // if every step takes its least minutes, in this order
@@ -87,11 +88,12 @@ func (w *workload) make(ctx context.Context, o solve.Options) (Plan, error) {
 func (w *workload) plan(starts []int, bound int, isOptimal bool) Plan {
 	p := Plan{Bound: bound, Optimal: isOptimal, Wrap: w.project.Makespan(starts)}
 	p.Begin = p.Wrap
-	for i, t := range w.tasks {
+	for i := range w.tasks {
 		p.Entries = append(p.Entries, w.entry(i, starts[i]))
-		if t.moment == "" {
-			p.Begin = min(p.Begin, starts[i])
-		}
+		p.Begin = min(p.Begin, starts[i])
+	}
+	for k, m := range w.day.Moments {
+		p.Entries = append(p.Entries, Entry{ID: fmt.Sprintf("moment %d: %s", k+1, short(m.Name)), From: m.At, To: m.At, Moment: m.Name})
 	}
 	slices.SortStableFunc(p.Entries, func(a, b Entry) int { return cmp.Or(a.From-b.From, a.To-b.To) })
 	for _, s := range w.project.SetupTimes(starts) {
@@ -106,13 +108,13 @@ func (w *workload) entry(i, start int) Entry {
 	t, planned := w.tasks[i], w.project.Tasks[i]
 	e := Entry{
 		Key: t.key, ID: planned.ID, Step: t.step, From: start, To: start + planned.Minutes, Minutes: t.minutes,
-		Setup: planned.Setup, IsFilmed: planned.Setup != "", IsClean: t.isClean, Moment: t.moment,
+		Setup: planned.Setup, IsFilmed: planned.Setup != "", IsClean: t.isClean,
 	}
 	for _, n := range planned.Needs {
 		e.Uses = append(e.Uses, w.project.Stations[n.Station].Name)
 	}
 	for _, b := range w.day.Batches {
-		e.IsAhead = e.IsAhead || b.Ahead && b.Name == t.key.Batch && t.moment == ""
+		e.IsAhead = e.IsAhead || b.Ahead && b.Name == t.key.Batch
 	}
 	return e
 }

@@ -43,8 +43,10 @@ func (d Day) Replan(ctx context.Context, before Plan, now int, done []Done, o so
 	}
 	o.Start = w.startsOf(before)
 	plan, err := w.make(ctx, o)
-	if fault.KindOf(err) == fault.Invalid && r.letGo() {
-		plan, err = w.make(ctx, o)
+	for _, letGo := range []func() bool{r.letWait, r.letEnd} {
+		if err != nil && fault.KindOf(err) == fault.Invalid && letGo() {
+			plan, err = w.make(ctx, o)
+		}
 	}
 	plan.Overdue = r.overdue
 	return plan, changes(before, plan), err
@@ -54,7 +56,7 @@ func (d Day) Replan(ctx context.Context, before Plan, now int, done []Done, o so
 type replan struct {
 	*workload
 	now     int
-	past    []bool // tasks that have begun, and moments
+	past    []bool // tasks that have begun
 	overdue []string
 }
 
@@ -90,15 +92,11 @@ func (r *replan) apply(done []Done) error {
 func (r *replan) hold() {
 	for i := range r.project.Tasks {
 		t := &r.project.Tasks[i]
-		if r.tasks[i].moment != "" {
-			r.past[i] = true
-		}
 		if r.past[i] {
 			continue
 		}
 		if t.LatestEnd != project.None && t.LatestEnd < r.now+t.Minutes {
-			t.LatestEnd = project.None
-			r.late("%q is too late for its fixed time", t.ID)
+			r.endLater(i)
 		}
 		t.NotBefore = max(t.NotBefore, r.now)
 	}
@@ -107,13 +105,7 @@ func (r *replan) hold() {
 // relax lets go the waits that what is past has already broken.
 func (r *replan) relax() {
 	r.project.Waits = slices.DeleteFunc(r.project.Waits, func(w project.Wait) bool {
-		before, after := r.project.Tasks[w.Before], r.project.Tasks[w.After]
-		isPast := r.past[w.Before] && r.past[w.After]
-		isMissed := r.tasks[w.After].moment != "" && !r.past[w.Before] && r.now+before.Minutes > after.NotBefore
-		if isMissed {
-			r.late("%q is not done in time for %s", before.ID, r.tasks[w.After].moment)
-		}
-		return isPast || isMissed || r.past[w.After] && r.tasks[w.After].moment == ""
+		return r.past[w.After]
 	})
 	for k := range r.project.Waits {
 		w := &r.project.Waits[k]
@@ -125,8 +117,32 @@ func (r *replan) relax() {
 	}
 }
 
-// letGo drops the longest waits after what is past; false if there are none.
-func (r *replan) letGo() bool {
+// endLater lets go the minute by which a task should have ended.
+func (r *replan) endLater(i int) {
+	t := &r.project.Tasks[i]
+	t.LatestEnd = project.None
+	if held := r.tasks[i].heldBy; held != "" {
+		r.late("%q is not done in time for %s", t.ID, held)
+		return
+	}
+	r.late("%q is too late for its fixed time", t.ID)
+}
+
+// letEnd drops the minutes by which steps should have ended; false if there
+// are none.
+func (r *replan) letEnd() bool {
+	let := false
+	for i, t := range r.project.Tasks {
+		if t.LatestEnd != project.None && !r.past[i] {
+			let = true
+			r.endLater(i)
+		}
+	}
+	return let
+}
+
+// letWait drops the longest waits after what is past; false if there are none.
+func (r *replan) letWait() bool {
 	let := false
 	for k := range r.project.Waits {
 		w := &r.project.Waits[k]
@@ -163,7 +179,7 @@ func (w *workload) startsOf(p Plan) []int {
 	}
 	starts := make([]int, len(w.tasks))
 	for i, t := range w.tasks {
-		start, ok := at[identity{t.key, t.isClean, t.moment}]
+		start, ok := at[identity{t.key, t.isClean, ""}]
 		if !ok {
 			start = p.Wrap
 		}

@@ -38,6 +38,10 @@ func TestRunningLate(t *testing.T) {
 			d.Moments = []shoot.Moment{{Name: "guests", At: 255, Before: []shoot.Key{shot(slice)}}}
 		}, 252, []shoot.Done{kneaded, {Task: shot(prove), From: 25, To: 145}, {Task: shot(shape), From: 145, To: 160},
 			{Task: shot(proveAgain), From: 160, To: 210}, {Task: shot(bake), From: 210, To: 252}}, 257, "guests"},
+		{"the guests come before all that is left", func(d *shoot.Day) {
+			d.Moments = []shoot.Moment{{Name: "guests", At: 255, Before: []shoot.Key{shot(slice)}}}
+		}, 40, nil, 290, "guests"},
+		{"a pin cannot be kept any more", func(d *shoot.Day) { d.Pins = []shoot.Pin{{Task: shot(slice), Start: 250}} }, 40, nil, 290, "Slice"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			d := breadDay()

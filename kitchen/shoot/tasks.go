@@ -24,7 +24,7 @@ type task struct {
 	step    recipe.Step
 	minutes Minutes
 	isClean bool   // cleaning down after the step
-	moment  string // the name of a fixed moment; "" for a step
+	heldBy  string // the moment by which it must have ended; "" for none
 }
 
 // newWorkload turns a day into a project. The error is fault.Invalid.

@@ -11,8 +11,27 @@
 //   - justify: a plan pushed to the right and back to the left, which often
 //     shortens it (double justification);
 //   - population: orders bred from the best ones found;
-//   - prove: search with learned nogoods (package nogood), which shortens the
-//     plan, raises the bound and in the end proves that the two meet.
+//   - turns: swaps of neighbours on the longest chain, where every station
+//     serves one task at a time (tabu search);
+//   - prove, setup: search with learned nogoods (package nogood), which shortens
+//     the plan, raises the bound and in the end proves that the two meet;
+//   - mend: the same search with most of a plan held (large-neighbourhood
+//     search);
+//   - impossible: which tasks together leave no plan.
+//
+// A set-up by hand is left out of the proof where it takes more than one pair of
+// hands, hands whose number changes, or time that runs backwards: the bound then
+// holds, but may stay below a best plan.
+//
+// What it costs: one core of a shared Intel Xeon, Go 1.26, measured with
+// go test -run XXX -bench 'Published|Drawn|Replan' -benchtime 1x -cpu 1
+//
+//	24 instances of PSPLIB's J30   optimum of each in 20 ms; 23 proved in 40 ms
+//	FT06                           55 proved in 10 ms
+//	FT10                           930 in 0.2 to 2 s, not proved in 10 s
+//	FT20                           1165 in 0.1 to 1 s, bound 1164
+//	120 drawn tasks, four stations within 3 % of what 25 s find, in 2 s
+//	80 tasks of a kitchen anew     0.1 to 0.2 s for 2,000 steps
 //
 // The literature, all from memory: R. Kolisch, "Serial and parallel
 // resource-constrained project scheduling methods revisited", EJOR 90 (1996);
