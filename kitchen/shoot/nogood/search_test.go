@@ -162,14 +162,14 @@ func (p *puzzle) solutions(f func([]int) bool) {
 // so that what it learned for one must be right for the next.
 func TestSearchAgreesWithTryingAllValues(t *testing.T) {
 	contradictions := 0
-	for seed := range uint64(1200) {
+	for seed := range uint64(400) {
 		random := rand.New(rand.NewPCG(seed, 1))
 		p := drawPuzzle(random)
 		for range 3 {
 			contradictions += p.compare(t, random, seed)
 		}
 	}
-	if contradictions < 2_500 {
+	if contradictions < 1_000 {
 		t.Errorf("%d contradictions in all: the puzzles teach nothing", contradictions)
 	}
 }

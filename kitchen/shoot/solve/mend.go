@@ -26,7 +26,7 @@ func newMender(p *prover, seed uint64) *mender {
 // end, and shrinks while it does not.
 func (m *mender) mend(starts []int, by int, stop func() bool) (found []int, met int) {
 	hold := []nogood.Lit{m.prover.end.AtMost(by)}
-	if m.prover.hasOrder() && m.random.IntN(4) > 0 {
+	if m.prover.hasOrder() {
 		hold = m.holdOrder(hold, starts)
 	} else {
 		hold = m.holdTimes(hold, starts, by)
@@ -114,7 +114,7 @@ func (m *mender) pick(starts []int) []bool {
 // base is a plan to mend: the best one every other time, else one of the best
 // of the population.
 func (m *mender) base(best []int, p *population) []int {
-	if m.random.IntN(2) == 0 || len(p.members) == 0 {
+	if m.random.IntN(4) > 0 || len(p.members) == 0 {
 		return best
 	}
 	return p.members[m.random.IntN(min(8, len(p.members)))].starts
