@@ -10,7 +10,8 @@ import (
 	"benchproof/kitchen/measure"
 )
 
-// maxRecipe is more than any recipe; it keeps a wrong file from filling memory.
+// maxRecipe is more than any recipe or plan; it keeps a wrong file from filling
+// memory.
 const maxRecipe = 1 << 20
 
 // maxCaptions is more than the captions of any cut of four hours.
