@@ -16,6 +16,7 @@ type desk struct {
 	episode episode.Episode
 	version version // the recipe version in use; its ID is 0 if there is none
 	facts   episode.Facts
+	out     outgoing // what the episode is released with; set by openDesk only
 }
 
 // path is the address of one of the episode's sheets.
@@ -38,8 +39,8 @@ func (s *Server) openDesk(r *http.Request) (*desk, error) {
 	if err != nil {
 		return nil, err
 	}
-	out, err := s.releaseInput(r.Context(), d, "")
-	d.facts.DescriptionOver = release.Describe(out.Input).Over()
+	d.out, err = s.releaseInput(r.Context(), d, "")
+	d.facts.DescriptionOver = release.Describe(d.out.Input).Over()
 	return d, err
 }
 

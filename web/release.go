@@ -68,25 +68,21 @@ func (s *Server) drawRelease(w http.ResponseWriter, r *http.Request, d *desk, st
 			return err
 		}
 	}
-	input, err := s.releaseInput(r.Context(), d, "")
-	if err != nil {
-		return err
-	}
 	links, err := s.store.ShareLinks(r.Context(), d.episode.ID)
 	if err != nil {
 		return err
 	}
-	sheet := newReleaseSheet(input)
+	sheet := newReleaseSheet(d.out)
 	sheet.Page, sheet.EpisodeFrame = page, s.frame(d, views.SheetRelease)
 	sheet.Form, sheet.CorrectionForm = forms.release, forms.correction
-	for _, c := range input.Corrections {
+	for _, c := range d.out.Corrections {
 		sheet.Corrections = append(sheet.Corrections, airRow(s.corrections(), c))
 	}
 	facts := s.publishedFacts(d)
 	sheet.Cautions, sheet.Allergens = facts.cautionViews(), facts.allergenViews()
 	sheet.ShareForm = views.Form{ID: "share", Action: episodePath(d.episode.ID) + "/shares", Submit: "Make a share link"}
 	sheet.NewShare = s.sessions.PopString(r.Context(), sessionShare)
-	sheet.PageURL = input.PageURL
+	sheet.PageURL = d.out.PageURL
 	for _, link := range links {
 		row := views.ShareRow{Made: s.day(link.CreatedAt), Label: "live"}
 		if link.RevokedAt.IsZero() {
