@@ -17,6 +17,9 @@ type Day struct {
 	Given    []Given
 	From     int // no batch but those made ahead starts before this minute
 	Finish   int // plan backwards from this minute; 0: forwards
+	Begun    bool
+	Now      int    // with Begun: what is left begins no earlier, and Finish is let go
+	Done     []Done // with Begun: the steps that have begun
 }
 
 // Batch is one make of a recipe on the day.

@@ -14,16 +14,17 @@ import (
 
 // Plan is a day's plan: who does what when. All times are minutes of the day.
 type Plan struct {
-	Entries      []Entry // in order of time
-	Setups       []Setup // in order of time
-	Gaps         []Gap   // in which no hands are needed, in order of time
-	Begin        int     // the first start of a step
-	Wrap         int     // the last end of one; moments do not count
-	Bound        int     // forwards: no plan wraps earlier; backwards: none begins later
-	Optimal      bool    // Bound is reached
-	EarliestWrap int     // if every step takes its least minutes, in this order
-	LatestWrap   int     // if every step takes its most; −1 if the longest waits cannot be kept then
-	Overdue      []string
+	Entries      []Entry  // in order of time
+	Setups       []Setup  // in order of time
+	Gaps         []Gap    // in which no hands are needed, in order of time
+	Begin        int      // the first start of a step
+	Wrap         int      // the last end of one; moments do not count
+	Bound        int      // forwards: no plan wraps earlier; backwards: none begins later
+	Optimal      bool     // Bound is reached
+	EarliestWrap int      // if every step takes its least minutes, in this order
+	LatestWrap   int      // if every step takes its most; −1 if the longest waits cannot be kept then
+	Overdue      []string // of a day that has begun: what could not be kept
+	Kept         Kept     // the plan to write down
 }
 
 // Entry is one task on the clock.
@@ -55,14 +56,16 @@ type Gap struct{ From, To int }
 // how long it looks and for progress; progress counts minutes from the start of
 // the search's own clock, which runs backwards with a Finish.
 //
+// Of a day that has begun, what is left is planned: see Replan.
+//
 // The error is fault.Invalid and names the steps, or fault.Busy if nothing was
 // found in time.
 func (d Day) Make(ctx context.Context, o solve.Options) (Plan, error) {
-	w, err := newWorkload(d)
+	r, err := d.rest()
 	if err != nil {
 		return Plan{}, err
 	}
-	return w.make(ctx, o)
+	return r.make(ctx, o)
 }
 
 func (w *workload) make(ctx context.Context, o solve.Options) (Plan, error) {
@@ -87,6 +90,7 @@ func (w *workload) make(ctx context.Context, o solve.Options) (Plan, error) {
 // plan words a solved project.
 func (w *workload) plan(starts []int, bound int, isOptimal bool) Plan {
 	p := Plan{Bound: bound, Optimal: isOptimal, Wrap: w.project.Makespan(starts)}
+	p.Kept = Kept{Starts: starts, Bound: bound, Optimal: isOptimal}
 	p.Begin = p.Wrap
 	for i := range w.tasks {
 		p.Entries = append(p.Entries, w.entry(i, starts[i]))

@@ -25,39 +25,71 @@ type Change struct {
 	Was, Is int // its start
 }
 
-// Replan plans what is left of the day from a minute on, and tells what moved.
+// Replan plans what is left of the day from a minute on, and tells what moved
+// against the plan before.
 // Steps that are done stay as they were; those that run end after their likely
 // minutes, or now if those are over. What has become too late to keep (a pin, a
 // finish, a longest wait) is let go, and Plan.Overdue names it. before is the
 // plan so far, whose order is tried first; an empty one is fine. The day is
 // replanned forwards. Errors are those of Make.
 func (d Day) Replan(ctx context.Context, before Plan, now int, done []Done, o solve.Options) (Plan, []Change, error) {
-	d.Finish = 0
-	w, err := newWorkload(d)
+	d.Begun, d.Now, d.Done = true, now, done
+	return d.MakeAfter(ctx, before, o)
+}
+
+// MakeAfter makes the day's plan after another one for the same steps, whose
+// order it tries first, and tells what moved. Errors are those of Make.
+func (d Day) MakeAfter(ctx context.Context, before Plan, o solve.Options) (Plan, []Change, error) {
+	r, err := d.rest()
 	if err != nil {
 		return Plan{}, nil, err
 	}
-	r := replan{workload: w, now: now, past: make([]bool, len(w.tasks))}
-	if err := r.apply(done); err != nil {
-		return Plan{}, nil, err
+	if d.Finish == 0 || d.Begun {
+		o.Start = r.startsOf(before)
 	}
-	o.Start = w.startsOf(before)
-	plan, err := w.make(ctx, o)
-	for _, letGo := range []func() bool{r.letWait, r.letEnd} {
-		if err != nil && fault.KindOf(err) == fault.Invalid && letGo() {
-			plan, err = w.make(ctx, o)
-		}
-	}
-	plan.Overdue = r.overdue
+	plan, err := r.make(ctx, o)
 	return plan, changes(before, plan), err
 }
 
-// replan narrows a workload to what is left.
+// replan is a workload narrowed to what is left.
 type replan struct {
 	*workload
 	now     int
 	past    []bool // tasks that have begun
 	overdue []string
+}
+
+// rest is what is to be planned of the day: all of it, if it has not begun.
+func (d Day) rest() (*replan, error) {
+	if d.Begun {
+		d.Finish = 0
+	}
+	w, err := newWorkload(d)
+	if err != nil {
+		return nil, err
+	}
+	r := &replan{workload: w, now: d.Now, past: make([]bool, len(w.tasks))}
+	if d.Begun {
+		err = r.apply(d.Done)
+	}
+	return r, err
+}
+
+// make plans what is left. If that cannot be done any more as it was fixed, the
+// longest waits are let go, then the minutes by which steps should have ended.
+func (r *replan) make(ctx context.Context, o solve.Options) (Plan, error) {
+	day := r.print()
+	plan, err := r.workload.make(ctx, o)
+	if r.day.Begun {
+		for _, letGo := range []func() bool{r.letWait, r.letEnd} {
+			if err != nil && fault.KindOf(err) == fault.Invalid && letGo() {
+				plan, err = r.workload.make(ctx, o)
+			}
+		}
+	}
+	plan.Overdue = r.overdue
+	plan.Kept.Print, plan.Kept.Overdue = day, r.overdue
+	return plan, err
 }
 
 func (r *replan) apply(done []Done) error {
