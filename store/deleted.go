@@ -21,6 +21,7 @@ const (
 	ShotKind       Kind = "shot"
 	CutKind        Kind = "cut"
 	CorrectionKind Kind = "correction"
+	MomentKind     Kind = "moment"
 )
 
 // Deleted is something that was deleted and can be restored.
@@ -81,6 +82,12 @@ FROM (
     FROM correction AS c
     JOIN episode AS e ON e.episode_id = c.episode_id
     WHERE c.deleted_at IS NOT NULL
+      AND e.deleted_at IS NULL
+    UNION ALL
+    SELECT 'moment', m.moment_id, m.episode_id, m.name, m.deleted_at
+    FROM moment AS m
+    JOIN episode AS e ON e.episode_id = m.episode_id
+    WHERE m.deleted_at IS NOT NULL
       AND e.deleted_at IS NULL
 )
 ORDER BY deleted_at DESC, kind, id DESC
@@ -147,6 +154,8 @@ func (s *Store) Restore(ctx context.Context, kind Kind, id int64) error {
 			return t.restoreChild(ctx, cuts, id)
 		case CorrectionKind:
 			return t.restoreChild(ctx, corrections, id)
+		case MomentKind:
+			return t.restoreChild(ctx, moments, id)
 		}
 		return missing("kind of thing")
 	})
@@ -169,6 +178,8 @@ WHERE deleted_at < ?1`, `
 DELETE FROM cut
 WHERE deleted_at < ?1`, `
 DELETE FROM correction
+WHERE deleted_at < ?1`, `
+DELETE FROM moment
 WHERE deleted_at < ?1`, `
 DELETE FROM pitch
 WHERE deleted_at < ?1`, `

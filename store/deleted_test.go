@@ -15,7 +15,7 @@ import (
 // fullEpisode is an episode with one of everything that can hang on it.
 type fullEpisode struct {
 	cooking
-	batch, trial, segment, shot, cut, correction int64
+	batch, trial, segment, shot, cut, correction, moment int64
 }
 
 func addFull(t testing.TB, st *store.Store, title string) fullEpisode {
@@ -28,6 +28,7 @@ func addFull(t testing.TB, st *store.Store, title string) fullEpisode {
 	f.shot = must(st.AddShot(ctx, episode.Shot{EpisodeID: f.episodeID, Title: "steam", Status: episode.ToShoot}))(t)
 	f.cut = must(st.AddCut(ctx, episode.Cut{EpisodeID: f.episodeID, Name: "rough"}))(t)
 	f.correction = must(st.AddCorrection(ctx, episode.Correction{EpisodeID: f.episodeID, Said: "two cups"}))(t)
+	f.moment = must(st.AddMoment(ctx, episode.Moment{EpisodeID: f.episodeID, Name: "guests", At: 960}))(t)
 	must(st.AddShareLink(ctx, f.episodeID, title))(t)
 	ok(t, st.SetTick(ctx, f.episodeID, "flour", true))
 	return f
@@ -38,7 +39,7 @@ func (f fullEpisode) state(t testing.TB, st *store.Store) string {
 	t.Helper()
 	ctx := t.Context()
 	all := fmt.Sprint(must(st.Batches(ctx, f.episodeID))(t), must(st.Trials(ctx, f.episodeID))(t), must(st.Segments(ctx, f.episodeID))(t),
-		must(st.Shots(ctx, f.episodeID))(t), must(st.Cuts(ctx, f.episodeID))(t), must(st.Corrections(ctx, f.episodeID))(t),
+		must(st.Shots(ctx, f.episodeID))(t), must(st.Cuts(ctx, f.episodeID))(t), must(st.Corrections(ctx, f.episodeID))(t), must(st.Moments(ctx, f.episodeID))(t),
 		must(st.ShareLinks(ctx, f.episodeID))(t))
 	rows := must(st.Season(ctx))(t)
 	for _, row := range rows {
@@ -66,6 +67,8 @@ func (f fullEpisode) remove(t testing.TB, st *store.Store, kind store.Kind) erro
 		return st.DeleteCut(ctx, f.cut)
 	case store.CorrectionKind:
 		return st.DeleteCorrection(ctx, f.correction)
+	case store.MomentKind:
+		return st.DeleteMoment(ctx, f.moment)
 	}
 	t.Fatalf("no %s hangs on an episode", kind)
 	return nil
@@ -74,7 +77,7 @@ func (f fullEpisode) remove(t testing.TB, st *store.Store, kind store.Kind) erro
 func (f fullEpisode) children() map[store.Kind]int64 {
 	return map[store.Kind]int64{
 		store.BatchKind: f.batch, store.TrialKind: f.trial, store.SegmentKind: f.segment,
-		store.ShotKind: f.shot, store.CutKind: f.cut, store.CorrectionKind: f.correction,
+		store.ShotKind: f.shot, store.CutKind: f.cut, store.CorrectionKind: f.correction, store.MomentKind: f.moment,
 	}
 }
 
@@ -83,7 +86,7 @@ func TestAnEpisodeComesBackWithAllThatWentWithIt(t *testing.T) {
 	f, other := addFull(t, st, "one"), addFull(t, st, "two")
 	before, otherBefore := f.state(t, st), other.state(t, st)
 	ok(t, st.DeleteEpisode(t.Context(), f.episodeID))
-	if got := f.state(t, st); got != "[] [] [] [] [] [] []" {
+	if got := f.state(t, st); got != "[] [] [] [] [] [] [] []" {
 		t.Errorf("still to be read: %s", got)
 	}
 	for kind := range f.children() {
@@ -135,7 +138,7 @@ func TestDeletedListsTheLatestFirst(t *testing.T) {
 	note(store.PitchKind, pitch, 0, "toast", st.DeletePitch(t.Context(), pitch))
 	note(store.RecipeKind, recipeID, 0, "Spare recipe", st.DeleteRecipe(t.Context(), recipeID))
 	labels := map[store.Kind]string{store.BatchKind: "shoot", store.TrialKind: "proved", store.SegmentKind: "cold open",
-		store.ShotKind: "steam", store.CutKind: "rough", store.CorrectionKind: "two cups"}
+		store.ShotKind: "steam", store.CutKind: "rough", store.CorrectionKind: "two cups", store.MomentKind: "guests"}
 	for kind, id := range f.children() {
 		note(kind, id, f.episodeID, labels[kind], f.remove(t, st, kind))
 	}

@@ -218,6 +218,10 @@ WHERE episode_id = ?1
 UPDATE correction
 SET deleted_at = ?2, deleted_with_episode = 1
 WHERE episode_id = ?1
+  AND deleted_at IS NULL`, `
+UPDATE moment
+SET deleted_at = ?2, deleted_with_episode = 1
+WHERE episode_id = ?1
   AND deleted_at IS NULL`,
 }
 
@@ -245,6 +249,10 @@ SET deleted_at = NULL, deleted_with_episode = 0
 WHERE episode_id = ?1
   AND deleted_with_episode = 1`, `
 UPDATE correction
+SET deleted_at = NULL, deleted_with_episode = 0
+WHERE episode_id = ?1
+  AND deleted_with_episode = 1`, `
+UPDATE moment
 SET deleted_at = NULL, deleted_with_episode = 0
 WHERE episode_id = ?1
   AND deleted_with_episode = 1`, `

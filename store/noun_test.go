@@ -117,6 +117,17 @@ func TestCutIsKept(t *testing.T) {
 	})
 }
 
+func TestMomentIsKept(t *testing.T) {
+	checkNoun(t, func(t testing.TB, st *store.Store) noun[episode.Moment] {
+		value := filled[episode.Moment](t)
+		value.EpisodeID, value.At, value.Until, value.Holds = addEpisode(t, st, "one"), 720, 780, episode.DoneBefore
+		other := value
+		other.At, other.Until, other.Holds = 660, 0, episode.NotBefore
+		return noun[episode.Moment]{store.MomentKind, value, other, st.AddMoment, st.Moment, st.SaveMoment, st.DeleteMoment,
+			func(m *episode.Moment) (*int64, *int) { return &m.ID, &m.Revision }}
+	})
+}
+
 func TestCorrectionIsKept(t *testing.T) {
 	checkNoun(t, func(t testing.TB, st *store.Store) noun[episode.Correction] {
 		value := filled[episode.Correction](t)

@@ -3,6 +3,7 @@ package store_test
 import (
 	"context"
 	"testing"
+	"time"
 
 	"benchproof/kitchen/episode"
 	"benchproof/kitchen/fault"
@@ -24,6 +25,20 @@ func TestShootDayIsKept(t *testing.T) {
 	})
 }
 
+// A kitchen is the same next week, and so are the people and the gear.
+func TestTheNextShootDayHasTheKitchenOfTheLatest(t *testing.T) {
+	st := open(t)
+	early, late := episode.NewShootDay(addEpisode(t, st, "one")), episode.NewShootDay(addEpisode(t, st, "two"))
+	early.Kitchen.Ovens, early.People = 9, "nobody"
+	late.On = time.Date(2026, 3, 14, 0, 0, 0, 0, time.UTC)
+	late.Kitchen.Ovens, late.People, late.Gear, late.Props, late.SetupMinutes = 2, "Ann", "a tripod", "a blue jug", 12
+	ok(t, st.SaveShootDay(t.Context(), late))
+	ok(t, st.SaveShootDay(t.Context(), early))
+	want := episode.NewShootDay(addEpisode(t, st, "three"))
+	want.Kitchen, want.People, want.Gear, want.SetupMinutes = late.Kitchen, late.People, late.Gear, late.SetupMinutes
+	same(t, "the next day", must(st.ShootDay(t.Context(), want.EpisodeID))(t), want)
+}
+
 func TestTwoFirstShootDaysConflict(t *testing.T) {
 	st := open(t)
 	mine := episode.NewShootDay(addEpisode(t, st, "one"))
@@ -39,12 +54,13 @@ func TestShootDayOutsideTheClockIsRefused(t *testing.T) {
 	st := open(t)
 	id := addEpisode(t, st, "one")
 	changes := map[string]func(*episode.ShootDay){
-		"a day of 25 hours":  func(d *episode.ShootDay) { d.Begin = 25 * 60 },
-		"before midnight":    func(d *episode.ShootDay) { d.DoneBy = -1 },
-		"nobody":             func(d *episode.ShootDay) { d.Hands = 0 },
-		"light at no time":   func(d *episode.ShootDay) { d.LightUntil = 1441 },
-		"a negative set-up":  func(d *episode.ShootDay) { d.SetupMinutes = -5 },
-		"a helper for weeks": func(d *episode.ShootDay) { d.HelperUntil = 10_000 },
+		"a day of 25 hours":   func(d *episode.ShootDay) { d.Begin = 25 * 60 },
+		"before midnight":     func(d *episode.ShootDay) { d.DoneBy = -1 },
+		"nobody":              func(d *episode.ShootDay) { d.Hands = 0 },
+		"light at no time":    func(d *episode.ShootDay) { d.LightUntil = 1441 },
+		"a negative set-up":   func(d *episode.ShootDay) { d.SetupMinutes = -5 },
+		"an oven for nothing": func(d *episode.ShootDay) { d.Kitchen.OvenHolds = 0 },
+		"a helper for weeks":  func(d *episode.ShootDay) { d.HelperUntil = 10_000 },
 	}
 	for name, change := range changes {
 		t.Run(name, func(t *testing.T) {

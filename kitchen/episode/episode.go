@@ -61,6 +61,9 @@ type Batch struct {
 	EpisodeID int64
 	Kind      BatchKind
 	Makes     measure.Number // how many times the recipe at the episode's scale; above 0
+	Component string         // the component of the step whose end a swap-out reaches
+	Step      int            // that step, from 1; 0: the whole recipe is made
+	Overnight bool           // made the day before
 	Note      string
 	Revision  int
 }

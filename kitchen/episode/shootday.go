@@ -18,7 +18,24 @@ type ShootDay struct {
 	HelperUntil  int       // when a helper leaves; 0: no helper
 	LightUntil   int       // when the light has gone; 0: it stays
 	SetupMinutes int       // minutes to put up a camera setup
-	Revision     int       // 0 until it is saved once
+	Now          int       // when what is left was last replanned, under way; 0: not begun
+	People       string    // who comes, one a line
+	Gear         string    // what films, one a line
+	Props        string    // what stands in the picture, one a line
+	Kitchen      Kitchen
+	Revision     int // 0 until it is saved once
+}
+
+// Kitchen is what the day's kitchen holds. What is not listed (bench, fridge,
+// freezer) takes whatever comes.
+type Kitchen struct {
+	Mixers     int // 0 or more
+	Rings      int // of the hob
+	Ovens      int
+	OvenHolds  int // makes that fit into one oven, from 1
+	CleanBench int // minutes of cleaning down when a make leaves it; 0: none
+	CleanMixer int
+	CleanHob   int
 }
 
 // DayMinutes is how many minutes a day has: midnight at its end, "24:00".
@@ -26,7 +43,10 @@ const DayMinutes = 24 * 60
 
 // NewShootDay is the shoot day of an episode for which nothing was said.
 func NewShootDay(episodeID int64) ShootDay {
-	return ShootDay{EpisodeID: episodeID, Begin: 9 * 60, Hands: 1, SetupMinutes: 5}
+	return ShootDay{
+		EpisodeID: episodeID, Begin: 9 * 60, Hands: 1, SetupMinutes: 5,
+		Kitchen: Kitchen{Mixers: 1, Rings: 2, Ovens: 1, OvenHolds: 1},
+	}
 }
 
 // Clock writes minutes from midnight on the clock: "09:40". From the next
