@@ -1,17 +1,31 @@
 package views
 
+import "strconv"
+
 // ShootDaySheet is the computed plan of the shoot day.
 type ShootDaySheet struct {
 	Page
 	EpisodeFrame
-	Form    Form      // what the day is planned with
+	Form    Form // what the day is planned with
+	Kitchen Form // what the kitchen holds, who and what is there
+	Moments []MomentRow
+	Moment  Form      // adds or changes one of them
 	Empty   string    // what to do when there is nothing to plan
 	Problem string    // what to change when there is no plan; "" if there is
-	Note    string    // what the plan leaves out: "6 makes are planned …"
+	Notes   []string  // what the plan leaves out or could not keep: "6 makes are planned …"
 	Facts   []DayFact // when it begins and wraps, the work in it
 	Rows    []DayRow  // the plan in order of time
 	Chart   DayChart  // zero without a plan
-	Trade   []DayFact // what extra makes would save
+	Moved   []DayFact // what this plan moved against the one before
+	Fixed   []DayRow  // without a plan: the steps of which something is fixed, to be changed
+	Step    *Form     // what is fixed about one step; nil if none is asked for
+
+	Under      string // how far the day has come: "Replanned at 14:05: 3 steps done"; "" before it begins
+	AnewAction string // takes it back to before its beginning
+	LatePath   string // shows the form of running late
+	Late       *Form  // around the plan, whose rows are ticked; nil if not asked for
+
+	Trade []DayFact // what extra makes would save
 	// TradePath computes the trade; "" if it is drawn or there is none.
 	TradePath string
 	TradeNote string // what the trade is made from
@@ -41,7 +55,34 @@ type DayRow struct {
 	Ahead  bool   // of a batch that is made ahead
 	Free   bool   // nothing needs hands
 	Waits  bool   // it needs no hands
+	Moment bool   // at a fixed time
 	Mark   Mark
+
+	Step        string   // the step as addresses name it; "" for what is no step
+	Name        string   // its first words, for links
+	Fixed       []string // what is fixed about it: "pinned to 10:00"
+	EditPath    string   // where that is changed
+	Begun, Done bool     // while the day runs
+}
+
+// State is how far a step has come, "" if it has not begun.
+func (r DayRow) State() string {
+	switch {
+	case r.Done:
+		return "✓ done"
+	case r.Begun:
+		return "… under way"
+	}
+	return ""
+}
+
+// MomentRow is something at a fixed time of the day.
+type MomentRow struct {
+	At, Until    string // "12:00", "to 13:00"
+	Name         string
+	Small        string // what it takes and holds
+	EditPath     string
+	DeleteAction string
 }
 
 // DayChart is the plan as a picture. All places are in its own units.
@@ -119,4 +160,12 @@ func (k BarKind) class() string {
 		return "bar wait"
 	}
 	return "bar"
+}
+
+// movedText counts what the plan moved.
+func movedText(n int) string {
+	if n == 1 {
+		return "What changed: 1 step is at another time"
+	}
+	return "What changed: " + strconv.Itoa(n) + " steps are at another time"
 }

@@ -35,6 +35,9 @@ func batchValues(_ *desk, b episode.Batch) values {
 func readBatch(f *typed, b *episode.Batch) {
 	b.Kind = episode.BatchKind(f.oneOf("kind", asWords(episode.BatchKinds)))
 	b.Makes = f.positive("makes", "Say how many times it is made: 1, 2 or ½.")
+	if b.Kind != episode.SwapOut {
+		b.Component, b.Step, b.Overnight = "", 0, false
+	}
 	b.Note = f.text("note")
 }
 

@@ -52,6 +52,8 @@ func (s *Server) redrawSheet(w http.ResponseWriter, r *http.Request, d *desk, sh
 		return s.drawScript(w, r, d, status, form)
 	case views.SheetShots:
 		return s.drawShots(w, r, d, status, form)
+	case views.SheetShootDay:
+		return s.drawShootDay(w, r, d, status, shootForms{moment: &form})
 	case views.SheetRelease:
 		return s.drawRelease(w, r, d, status, releaseForms{correction: form})
 	}

@@ -127,6 +127,10 @@ func (s *Server) episodeRoutes(r chi.Router) {
 	r.Post("/ticks", s.do(s.tick))
 	r.Get("/shoot-day", s.do(s.showShootDay))
 	r.Post("/shoot-day", s.do(s.saveShootDay))
+	r.Post("/shoot-day/kitchen", s.do(s.saveKitchen))
+	r.Post("/shoot-day/steps", s.do(s.saveStep))
+	r.Post("/shoot-day/late", s.do(s.saveLate))
+	r.Post("/shoot-day/anew", s.do(s.startAnew))
 	r.Get("/shoot-day.csv", s.do(s.sendShootCSV))
 	r.Get("/shoot-day.ics", s.do(s.sendShootCalendar))
 	r.Get("/script", s.do(s.showScript))
@@ -146,6 +150,7 @@ func (s *Server) episodeRoutes(r chi.Router) {
 
 	partsAt(r, "/batches", s, s.batches())
 	partsAt(r, "/trials", s, s.trials())
+	partsAt(r, "/moments", s, s.moments())
 	partsAt(r, "/segments", s, s.segments())
 	partsAt(r, "/shots", s, s.shots())
 	partsAt(r, "/corrections", s, s.corrections())

@@ -3,67 +3,81 @@ package web
 import (
 	"fmt"
 	"net/http"
-	"slices"
+	"strings"
 
-	"benchproof/kitchen/episode"
-	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
-	"benchproof/kitchen/shoot"
 	"benchproof/views"
 )
+
+// shootForms are the forms of the Shoot day sheet. Those that are nil are drawn
+// from what is saved.
+type shootForms struct {
+	day, kitchen, moment, step *views.Form
+	late                       *lateBack
+}
 
 func (s *Server) showShootDay(w http.ResponseWriter, r *http.Request) error {
 	d, err := s.openDesk(r)
 	if err != nil {
 		return err
 	}
-	settings, err := s.store.ShootDay(r.Context(), d.episode.ID)
-	if err != nil {
-		return err
-	}
-	form := shootDayForm(d, shootDayValues(settings).get, settings.Revision, nil)
-	return s.drawShootDay(w, r, d, settings, http.StatusOK, form)
+	return s.drawShootDay(w, r, d, http.StatusOK, shootForms{})
 }
 
-func (s *Server) drawShootDay(w http.ResponseWriter, r *http.Request, d *desk, settings episode.ShootDay, status int, form views.Form) error {
+func (s *Server) drawShootDay(w http.ResponseWriter, r *http.Request, d *desk, status int, forms shootForms) error {
 	page, err := s.sheetPage(r, d, views.SheetShootDay)
 	if err != nil {
 		return err
 	}
-	p, err := s.layOut(r, d, settings)
+	p, noPlan, err := s.planDay(r.Context(), d)
 	if err != nil {
 		return err
 	}
-	sheet := views.ShootDaySheet{Empty: p.empty()}
-	if sheet.Empty == "" {
-		if sheet, err = newShootDay(p, p.make(r.Context())); err != nil {
-			return err
-		}
-	}
+	sheet := newShootDay(p, noPlan)
+	sheet.Page, sheet.EpisodeFrame = page, s.frame(d, views.SheetShootDay)
 	if sheet.IsPlanned() {
 		s.addTrade(&sheet, r, d, p)
 		s.addExports(&sheet, d, p)
 	}
-	sheet.Page, sheet.EpisodeFrame, sheet.Form = page, s.frame(d, views.SheetShootDay), form
+	if err := s.addShootForms(&sheet, r, d, p, forms); err != nil {
+		return err
+	}
 	return s.draw(w, r, status, views.ShootDay(sheet))
 }
 
-// layOut lays the episode's day out, not yet planned.
-func (s *Server) layOut(r *http.Request, d *desk, settings episode.ShootDay) (*shootPlan, error) {
-	batches, err := s.store.Batches(r.Context(), d.episode.ID)
-	if err != nil {
-		return nil, err
+// addShootForms adds the sheet's forms, with the lists they belong to.
+func (s *Server) addShootForms(sheet *views.ShootDaySheet, r *http.Request, d *desk, p *shootPlan, forms shootForms) (err error) {
+	sheet.Form = orDrawn(forms.day, func() views.Form {
+		return shootDayForm(d, shootDayValues(p.settings).get, p.settings.Revision, nil)
+	})
+	sheet.Kitchen = orDrawn(forms.kitchen, func() views.Form {
+		return kitchenForm(d, kitchenValues(p.settings).get, p.settings.Revision, nil)
+	})
+	moment := forms.moment
+	if moment == nil {
+		form, err := s.moments().form(d, r)
+		if err != nil {
+			return err
+		}
+		moment = &form
 	}
-	shots, err := s.store.Shots(r.Context(), d.episode.ID)
-	if err != nil {
-		return nil, err
+	sheet.Moment, sheet.Moments = *moment, p.momentRows(s.moments())
+	if sheet.Step = forms.step; sheet.Step == nil {
+		if sheet.Step, err = stepForm(d, p, r.URL.Query()); err != nil {
+			return err
+		}
 	}
-	reading := d.version.Reading
-	if d.hasRecipe() {
-		reading = recipe.Scale(reading, d.episode.Scale, s.writer(d.show, reading, recipe.AsWritten)).Recipe
+	s.addLate(sheet, r, d, p, forms.late)
+	return nil
+}
+
+// orDrawn is a form that was sent back, or the one that draw gives.
+func orDrawn(form *views.Form, draw func() views.Form) views.Form {
+	if form != nil {
+		return *form
 	}
-	return newShootPlan(settings, reading, batches, shots), nil
+	return draw()
 }
 
 // empty says what is missing for a plan, "" if nothing is.
@@ -77,29 +91,33 @@ func (p *shootPlan) empty() string {
 	return ""
 }
 
-// newShootDay words a day whose planning ended with err. Only a defect of ours
-// is an error: that there is no plan is said on the sheet.
-func newShootDay(p *shootPlan, err error) (views.ShootDaySheet, error) {
-	var sheet views.ShootDaySheet
-	if kind := fault.KindOf(err); err != nil && kind != fault.Invalid && kind != fault.Busy {
-		return sheet, err
+// newShootDay words a day whose planning ended with err.
+func newShootDay(p *shootPlan, err error) views.ShootDaySheet {
+	sheet := views.ShootDaySheet{Empty: p.empty()}
+	if sheet.Empty != "" {
+		return sheet
 	}
-	sheet.Note = p.note()
+	sheet.Notes = p.notes()
 	if err != nil {
 		sheet.Problem = p.say(err)
-		sheet.Facts = p.workFacts()
-		return sheet, nil
+		sheet.Facts, sheet.Fixed = p.workFacts(), p.fixedRows()
+		return sheet
 	}
 	sheet.Facts = append(p.wrapFacts(), p.workFacts()...)
-	sheet.Rows, sheet.Chart = p.rows(), newChart(p)
-	return sheet, nil
+	sheet.Rows, sheet.Chart, sheet.Moved = p.rows(), newChart(p), p.movedRows()
+	return sheet
 }
 
-func (p *shootPlan) note() string {
-	if p.makes <= mostPlanned {
-		return ""
+// notes are what the plan leaves out, and what it could not keep.
+func (p *shootPlan) notes() []string {
+	var notes []string
+	if p.makes > mostPlanned {
+		notes = append(notes, fmt.Sprintf("%d makes are planned on the Shop sheet; the plan holds the first %d", p.makes, mostPlanned))
 	}
-	return fmt.Sprintf("%d makes are planned on the Shop sheet; the plan holds the first %d", p.makes, mostPlanned)
+	if len(p.stale) > 0 {
+		notes = append(notes, "No longer in the plan, so not kept to: "+strings.Join(p.stale, "; "))
+	}
+	return append(notes, p.plan.Overdue...)
 }
 
 // wrapFacts are when the day begins and wraps, and what is proved about it.
@@ -144,88 +162,6 @@ func (p *shootPlan) workFacts() []views.DayFact {
 		facts = append(facts, views.DayFact{Mark: says})
 	}
 	return facts
-}
-
-// leastGap is the shortest time without work that is worth a line.
-const leastGap = 10
-
-// rows are the plan in order of time: steps, camera setups, free time.
-func (p *shootPlan) rows() []views.DayRow {
-	type timed struct {
-		at, order int
-		row       views.DayRow
-	}
-	var all []timed
-	for _, setup := range p.plan.Setups {
-		row := views.DayRow{Text: "Put up the camera: " + setup.Name, Small: "until " + p.at(setup.To)}
-		all = append(all, timed{setup.From, 0, row})
-	}
-	for _, e := range p.plan.Entries {
-		all = append(all, timed{e.From, 1, p.entryRow(e)})
-	}
-	for _, gap := range p.plan.Gaps {
-		if minutes := gap.To - gap.From; minutes >= leastGap {
-			all = append(all, timed{gap.From, 2, views.DayRow{Text: freeText(minutes), Small: "until " + p.at(gap.To), Free: true}})
-		}
-	}
-	slices.SortStableFunc(all, func(a, b timed) int {
-		if a.at != b.at {
-			return a.at - b.at
-		}
-		return a.order - b.order
-	})
-	rows := make([]views.DayRow, len(all))
-	for i, each := range all {
-		each.row.At, each.row.Beside = p.clock(each.at), p.next(each.at)
-		rows[i] = each.row
-	}
-	return rows
-}
-
-func (p *shootPlan) entryRow(e shoot.Entry) views.DayRow {
-	row := views.DayRow{Text: e.Step.Text, Filmed: filmedText(e.Setup, p.beginFilmed(e)), Ahead: e.IsAhead, Waits: !slices.Contains(e.Uses, shoot.Hands)}
-	if e.IsClean {
-		row.Text = "Clean down: " + shortened(e.Step.Text, 40)
-	}
-	until := "until " + p.at(e.To)
-	if e.Minutes.Guess {
-		row.Mark = views.Mark{Kind: views.MarkLook, Text: count(e.To-e.From, "minute", "minutes") + ", a guess: the step does not say"}
-	}
-	row.Small = joined(" · ", e.Key.Batch, p.part(e), e.Step.Station, until)
-	return row
-}
-
-// filmedText says how a step is filmed, if it is: all of it, or its beginning.
-func filmedText(whole, beginning string) string {
-	switch {
-	case whole != "":
-		return "filmed: " + whole
-	case beginning != "":
-		return "its beginning filmed: " + beginning
-	}
-	return ""
-}
-
-// part is the name of the step's component.
-func (p *shootPlan) part(e shoot.Entry) string {
-	for _, b := range p.day.Batches {
-		if b.Name == e.Key.Batch {
-			return b.Recipe.Components[e.Key.At.Component].Name
-		}
-	}
-	return ""
-}
-
-// freeText names time in which no hands are needed.
-func freeText(minutes int) string {
-	text := spanText(minutes) + " free"
-	switch {
-	case minutes < 20:
-		return text + ": wash up"
-	case minutes < 60:
-		return text + ": B-roll, eat"
-	}
-	return text + ": B-roll, eat, rest"
 }
 
 // workload adds up what steps ask: minutes with hands, minutes without, and

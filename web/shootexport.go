@@ -52,19 +52,15 @@ func (s *Server) planned(r *http.Request) (*desk, *shootPlan, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	settings, err := s.store.ShootDay(r.Context(), d.episode.ID)
-	if err != nil {
-		return nil, nil, err
-	}
-	p, err := s.layOut(r, d, settings)
+	p, noPlan, err := s.planDay(r.Context(), d)
 	if err != nil {
 		return nil, nil, err
 	}
 	if say := p.empty(); say != "" {
 		return nil, nil, fault.Invalidf("", "%s", say)
 	}
-	if err := p.make(r.Context()); err != nil {
-		return nil, nil, p.onClock(err)
+	if noPlan != nil {
+		return nil, nil, p.onClock(noPlan)
 	}
 	return d, p, nil
 }
@@ -133,6 +129,10 @@ func (p *shootPlan) timed() []timedWork {
 		})
 	}
 	for _, e := range p.plan.Entries {
+		if e.Moment != "" {
+			all = append(all, p.timedMoment(e, len(all)))
+			continue
+		}
 		row := p.entryRow(e)
 		work := timedWork{
 			id:   fmt.Sprintf("%s-%d-%d", strings.ReplaceAll(e.Key.Batch, " ", "-"), e.Key.At.Component+1, e.Key.At.Step+1),
@@ -145,6 +145,18 @@ func (p *shootPlan) timed() []timedWork {
 	}
 	slices.SortStableFunc(all, func(a, b timedWork) int { return a.from - b.from })
 	return all
+}
+
+// timedMoment is something at a fixed time; n tells several apart.
+func (p *shootPlan) timedMoment(e shoot.Entry, n int) timedWork {
+	work := timedWork{id: fmt.Sprintf("moment-%d", n), from: e.From, to: e.To, what: e.Moment}
+	for _, m := range p.moments {
+		if m.Name == e.Moment && m.At == p.zero+e.From {
+			work.id = fmt.Sprintf("moment-%d", m.ID)
+			work.to = max(e.To, m.Until-p.zero)
+		}
+	}
+	return work
 }
 
 // sendShootCalendar sends the plan as a calendar (RFC 5545), an event for each

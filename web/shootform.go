@@ -102,12 +102,13 @@ func (s *Server) saveShootDay(w http.ResponseWriter, r *http.Request) error {
 	readShootDay(form, &day)
 	day.Revision = form.revision()
 	if err = form.err(); err == nil {
-		err = s.store.SaveShootDay(r.Context(), day)
+		err = s.changeDay(r.Context(), d.episode.ID, func() error { return s.store.SaveShootDay(r.Context(), day) })
 	}
 	return s.settle(w, r, err, outcome{
 		to: d.path(views.SheetShootDay), say: "The day is planned.",
 		redraw: func(err error) error {
-			return s.drawShootDay(w, r, d, saved, http.StatusUnprocessableEntity, shootDayForm(d, form.values.Get, day.Revision, err))
+			refused := shootDayForm(d, form.values.Get, day.Revision, err)
+			return s.drawShootDay(w, r, d, http.StatusUnprocessableEntity, shootForms{day: &refused})
 		},
 		late: conflict{
 			what: "this shoot day", action: d.path(views.SheetShootDay), back: d.path(views.SheetShootDay), revision: saved.Revision,

@@ -1,7 +1,6 @@
 package web
 
 import (
-	"cmp"
 	"context"
 	"fmt"
 	"slices"
@@ -32,13 +31,25 @@ const (
 	planLimit = 900 * time.Millisecond
 )
 
+// dayParts is what an episode's shoot day is laid out from.
+type dayParts struct {
+	settings episode.ShootDay
+	recipe   recipe.Recipe // at the episode's scale
+	batches  []episode.Batch
+	shots    []episode.Shot
+	moments  []episode.Moment
+	steps    []episode.DayStep
+}
+
 // shootPlan is an episode's day with what puts it on the clock.
 type shootPlan struct {
-	settings episode.ShootDay
-	zero     int // the day's minute 0, from midnight
-	day      shoot.Day
-	plan     shoot.Plan
-	makes    int // planned in all; the day holds at most mostPlanned of them
+	dayParts
+	zero  int // the day's minute 0, from midnight
+	day   shoot.Day
+	plan  shoot.Plan
+	makes int            // planned in all, but for swap-outs up to a step; the day holds at most mostPlanned of them
+	stale []string       // what is fixed for steps that are no longer there
+	moved []episode.Move // against the plan before, if this one was kept
 	// begun are the setups of long waits of the first batch: only their
 	// beginning is filmed, so that they hold up neither hands nor camera.
 	begun map[recipe.Position]string
@@ -64,43 +75,29 @@ func (p *shootPlan) next(minute int) string {
 func (p *shootPlan) at(minute int) string { return joined(" ", p.clock(minute), p.next(minute)) }
 
 // newShootPlan lays the day out; make fills in the plan.
-func newShootPlan(settings episode.ShootDay, r recipe.Recipe, batches []episode.Batch, shots []episode.Shot) *shootPlan {
-	p := &shootPlan{settings: settings, zero: max(0, settings.Begin-aheadMinutes)}
-	p.day.From = settings.Begin - p.zero
-	if settings.DoneBy > 0 {
-		p.day.Finish = settings.DoneBy - p.zero
+func newShootPlan(parts dayParts) *shootPlan {
+	p := &shootPlan{dayParts: parts, zero: max(0, parts.settings.Begin-aheadMinutes)}
+	for _, m := range parts.moments {
+		p.zero = min(p.zero, m.At)
+	}
+	p.day.From = p.settings.Begin - p.zero
+	if p.settings.DoneBy > 0 {
+		p.day.Finish = p.settings.DoneBy - p.zero
 	}
 	p.day.Stations = p.stations()
-	p.addBatches(r, batches)
-	p.addFilm(r, shots)
+	p.addBatches()
+	p.addSwapOuts()
+	p.addFilm()
+	p.addMoments()
+	p.addSteps()
 	return p
 }
 
-// stations are one oven, two rings of the hob, a mixer and a camera, the hands
-// of the day and its light. Benches, fridges and freezers hold what comes.
-func (p *shootPlan) stations() []shoot.Station {
-	hands := shoot.Station{Name: shoot.Hands, Units: p.settings.Hands}
-	if until := p.settings.HelperUntil; until > 0 {
-		hands.Units++
-		hands.Busy = []shoot.Busy{{From: max(0, until-p.zero), Units: 1}}
-	}
-	stations := []shoot.Station{hands, {Name: shoot.Camera, Units: 1}, {Name: "mixer", Units: 1}, {Name: "hob", Units: 2}, {Name: "oven", Units: 1}}
-	if until := p.settings.LightUntil; until > 0 {
-		light := shoot.Station{Name: shoot.Light, Units: 1, Busy: []shoot.Busy{{From: max(0, until-p.zero), Units: 1}}}
-		stations = append(stations, light)
-	}
-	return stations
-}
-
 // addBatches adds each make that is not a trial, the shoot's first.
-func (p *shootPlan) addBatches(r recipe.Recipe, batches []episode.Batch) {
-	batches = slices.Clone(batches)
-	slices.SortStableFunc(batches, func(a, b episode.Batch) int {
-		return cmp.Compare(slices.Index(episode.BatchKinds, a.Kind), slices.Index(episode.BatchKinds, b.Kind))
-	})
+func (p *shootPlan) addBatches() {
 	makes := map[episode.BatchKind]int{}
-	for _, b := range batches {
-		if b.Kind != episode.TrialBatch {
+	for _, b := range p.batches {
+		if b.Kind != episode.TrialBatch && b.Step == 0 {
 			makes[b.Kind] += wholeMakes(b.Makes)
 		}
 	}
@@ -114,7 +111,7 @@ func (p *shootPlan) addBatches(r recipe.Recipe, batches []episode.Batch) {
 			if makes[kind] > 1 {
 				name = fmt.Sprintf("%s %d", kind, n+1)
 			}
-			p.day.Batches = append(p.day.Batches, shoot.Batch{Name: name, Recipe: r, Ahead: kind == episode.SwapOut})
+			p.day.Batches = append(p.day.Batches, shoot.Batch{Name: name, Recipe: p.recipe, Ahead: kind == episode.SwapOut})
 		}
 	}
 }
@@ -130,14 +127,14 @@ func wholeMakes(n measure.Number) int {
 
 // addFilm films the first batch of the shoot: each step with the setup of the
 // first shot that is tied to it.
-func (p *shootPlan) addFilm(r recipe.Recipe, shots []episode.Shot) {
+func (p *shootPlan) addFilm() {
 	if len(p.day.Batches) == 0 || p.day.Batches[0].Ahead {
 		return
 	}
-	film, setups := map[recipe.Position]string{}, map[string]int{}
+	r, film, setups := p.recipe, map[recipe.Position]string{}, map[string]int{}
 	p.begun = map[recipe.Position]string{}
-	for _, shot := range shots {
-		at, ok := stepOf(r, shot)
+	for _, shot := range p.shots {
+		at, ok := stepAt(r, shot.Component, shot.Step)
 		if !ok || film[at] != "" || p.begun[at] != "" {
 			continue
 		}
@@ -149,7 +146,7 @@ func (p *shootPlan) addFilm(r recipe.Recipe, shots []episode.Shot) {
 		setups[film[at]] = p.settings.SetupMinutes
 	}
 	p.day.Batches[0].Film, p.day.Setups = film, setups
-	p.day.Batches[0].Stages = p.stagesOf(r)
+	p.day.Batches[0].Stages = p.stagesOf()
 }
 
 // isLongWait tells whether a step needs no hands for so long that nobody films
@@ -167,11 +164,11 @@ func (p *shootPlan) beginFilmed(e shoot.Entry) string {
 	return p.begun[e.Key.At]
 }
 
-// stepOf finds the step a shot is tied to.
-func stepOf(r recipe.Recipe, shot episode.Shot) (at recipe.Position, ok bool) {
+// stepAt finds a step by its component's name and its number there, from 1.
+func stepAt(r recipe.Recipe, component string, step int) (at recipe.Position, ok bool) {
 	for i, c := range r.Components {
-		if c.Name == shot.Component && shot.Step >= 1 && shot.Step <= len(c.Steps) {
-			return recipe.Position{Component: i, Step: shot.Step - 1}, true
+		if c.Name == component && step >= 1 && step <= len(c.Steps) {
+			return recipe.Position{Component: i, Step: step - 1}, true
 		}
 	}
 	return at, false
@@ -186,8 +183,8 @@ func setupName(shot episode.Shot) string {
 
 // stagesOf are the longest waits that are not filmed. What stands cold keeps
 // until the next day: common practice, no source.
-func (p *shootPlan) stagesOf(r recipe.Recipe) []shoot.Stage {
-	minutes := map[recipe.Position]int{}
+func (p *shootPlan) stagesOf() []shoot.Stage {
+	r, minutes := p.recipe, map[recipe.Position]int{}
 	var stages []shoot.Stage
 	for _, t := range r.Sequence() {
 		step := r.Components[t.At.Component].Steps[t.At.Step]
@@ -202,11 +199,18 @@ func (p *shootPlan) stagesOf(r recipe.Recipe) []shoot.Stage {
 
 // make plans the day. The error is fault.Invalid, or fault.Busy if nothing was
 // found in time.
-func (p *shootPlan) make(ctx context.Context) (err error) {
+func (p *shootPlan) make(ctx context.Context) error {
+	_, err := p.makeAfter(ctx, shoot.Plan{})
+	return err
+}
+
+// makeAfter plans the day after another plan of it, and tells what moved.
+// Errors are those of make.
+func (p *shootPlan) makeAfter(ctx context.Context, before shoot.Plan) (moved []shoot.Change, err error) {
 	ctx, cancel := context.WithTimeout(ctx, planLimit)
 	defer cancel()
-	p.plan, err = p.day.Make(ctx, solve.Options{Steps: planSteps, Budget: planTime})
-	return err
+	p.plan, moved, err = p.day.MakeAfter(ctx, before, solve.Options{Steps: planSteps, Budget: planTime})
+	return moved, err
 }
 
 // swapOuts compares extra makes, on the day without the swap-outs it has.
@@ -215,5 +219,7 @@ func (p *shootPlan) swapOuts(ctx context.Context) ([]shoot.Option, error) {
 	defer cancel()
 	day := p.day
 	day.Batches = slices.DeleteFunc(slices.Clone(day.Batches), func(b shoot.Batch) bool { return b.Ahead })
+	day.Batches[0].Swaps = nil
+	day.Begun, day.Done, day.Pins, day.Bars, day.Given = false, nil, nil, nil, nil
 	return day.SwapOuts(ctx, swapOutMakes, solve.Options{Steps: tradeSteps, Budget: planTime})
 }

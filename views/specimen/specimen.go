@@ -36,6 +36,7 @@ func Pages() []Specimen {
 		{"shop", views.Shop(shop())},
 		{"shop-none", views.Shop(shopNone())},
 		{"shoot-day", views.ShootDay(shootDay())},
+		{"shoot-day-late", views.ShootDay(shootLate())},
 		{"shoot-day-refused", views.ShootDay(shootDayRefused())},
 		{"script", views.Script(script())},
 		{"script-none", views.Script(scriptNone())},

@@ -120,12 +120,19 @@ func shootDay() views.ShootDaySheet {
 			{Measure: "6–7 h", Text: "unattended"},
 			{Mark: views.Mark{Kind: views.MarkLook, Text: "1 step does not say how long; the plan guesses"}},
 		},
-		Note: "6 makes are planned on the Shop sheet; the plan holds the first 4",
+		Notes: []string{"6 makes are planned on the Shop sheet; the plan holds the first 4", "No longer in the plan, so not kept to: shoot, dough, step 9"},
+		Under: "Replanned at 10:40: 2 steps done, 1 under way", LatePath: "/episodes/31/shoot-day?late=1#plan", AnewAction: "/episodes/31/shoot-day/anew",
+		Moved: []views.DayFact{{Measure: "10:45", Text: "Tie the knots. (shoot)", Small: "was 10:35"}},
+		Moments: []views.MomentRow{
+			{At: "10:00", Until: "to 10:30", Name: "Lunch in the oven", Small: "takes the oven until 10:30", EditPath: "/episodes/31/shoot-day?change=moment-1#moment", DeleteAction: "/episodes/31/moments/1/delete"},
+			{At: "12:00", Name: "Guests taste", Small: "all that is made for the shoot is done by then", EditPath: "/episodes/31/shoot-day?change=moment-2#moment", DeleteAction: "/episodes/31/moments/2/delete"},
+		},
 		Rows: []views.DayRow{
 			{At: "08:10", Text: "Mix buttermilk, flours and yeast to a rough dough.", Small: "swap-out · Dough · mixer · until 08:20", Ahead: true},
 			{At: "09:00", Text: "Put up the camera: overhead, window left", Small: "until 09:05"},
-			{At: "09:05", Text: "Mix buttermilk, flours and yeast to a rough dough.", Small: "shoot · Dough · mixer · until 09:15", Filmed: "filmed: overhead, window left"},
-			{At: "09:15", Text: "Prove until it springs back slowly.", Small: "shoot · Dough · waits · until 10:45", Waits: true, Filmed: "its beginning filmed: table, low lamp"},
+			{At: "09:05", Text: "Mix buttermilk, flours and yeast to a rough dough.", Small: "shoot · Dough · mixer · until 09:15", Filmed: "filmed: overhead, window left", Step: "batch=shoot&step=1+Dough", Name: "Mix buttermilk, flours and yeast", Fixed: []string{"pinned to 09:05", "the helper’s"}, EditPath: "/episodes/31/shoot-day?batch=shoot&step=1+Dough#step", Begun: true, Done: true},
+			{At: "09:15", Text: "Prove until it springs back slowly.", Small: "shoot · Dough · waits · until 10:45", Waits: true, Filmed: "its beginning filmed: table, low lamp", Step: "batch=shoot&step=2+Dough", Name: "Prove until it springs back slowly", EditPath: "/episodes/31/shoot-day?batch=shoot&step=2+Dough#step", Begun: true},
+			{At: "10:00", Text: "Lunch in the oven", Small: "takes the oven until 10:30", Moment: true},
 			{At: "09:15", Text: "1 h 30 free: B-roll, eat, rest", Small: "until 10:45", Free: true},
 			{At: "10:45", Text: "Tie the knots.", Small: "shoot · Dough · bench · until 11:05", Mark: views.Mark{Kind: views.MarkLook, Text: "20 minutes, a guess: the step does not say"}},
 			{At: "11:05", Text: "Bake at 220 °C.", Small: "shoot · Dough · oven · until 11:35", Waits: true},
@@ -152,7 +159,47 @@ func shootDay() views.ShootDaySheet {
 		TradeNote: "A swap-out is one more make, taken ahead without filming to the end of a long wait.",
 		Exports:   []views.Link{{Text: "Calendar file", Path: "/episodes/31/shoot-day.ics"}, {Text: "CSV", Path: "/episodes/31/shoot-day.csv"}},
 		Dated:     "The calendar file is for 12 Mar, on the clock of Atlantic/Azores.",
-		Form:      shootDayForm(),
+		Form:      shootDayForm(), Kitchen: kitchenForm(), Moment: momentForm(),
+	}
+}
+
+// shootLate is the plan while the day runs late, with one step to fix.
+func shootLate() views.ShootDaySheet {
+	p := shootDay()
+	p.Late = &views.Form{
+		ID: "late", Action: "/episodes/31/shoot-day/late", Submit: "Replan the rest", Cancel: "/episodes/31/shoot-day",
+		Fields: []views.Field{{Name: "now", Label: "Time now", Value: "10:40", Required: true, Hint: "Tick below what is done and what is under way."}},
+	}
+	p.Step = &views.Form{
+		ID: "step", Title: "“Tie the knots.”", Action: "/episodes/31/shoot-day/steps?batch=shoot&step=3+Dough", Submit: "Replan", Cancel: "/episodes/31/shoot-day", Guard: true,
+		Fields: []views.Field{
+			{Name: "pin", Label: "Begins at", Value: "half past", Error: "“half past” is not a time of day. Write hours and minutes, such as 09:40 or 16:00."},
+			{Name: "barred", Label: "Not between", Value: "12:00–13:00"},
+			{Name: "helper", Label: "The helper does it", Kind: views.FieldCheck, Value: "yes"},
+		},
+	}
+	return p
+}
+
+func kitchenForm() views.Form {
+	return views.Form{
+		ID: "kitchen", Action: "/episodes/31/shoot-day/kitchen", Revision: 2, Submit: "Save and replan", Guard: true,
+		Fields: []views.Field{
+			{Name: "ovens", Label: "Ovens", Kind: views.FieldWhole, Value: "1"},
+			{Name: "holds", Label: "One oven holds", Kind: views.FieldWhole, Value: "2", Unit: "makes"},
+			{Name: "people", Label: "People", Kind: views.FieldArea, Value: "Ilse at the bench\nTam behind the camera"},
+		},
+	}
+}
+
+func momentForm() views.Form {
+	return views.Form{
+		ID: "moment", Title: "Add a moment", Action: "/episodes/31/moments", Submit: "Add moment", Guard: true,
+		Fields: []views.Field{
+			{Name: "name", Label: "What", Required: true, Hint: "A delivery, guests who taste, lunch in the oven."},
+			{Name: "at", Label: "At", Required: true},
+			{Name: "until", Label: "Until"},
+		},
 	}
 }
 
@@ -171,7 +218,7 @@ func shootDayForm() views.Form {
 // shootDayRefused is a day that no plan fits into.
 func shootDayRefused() views.ShootDaySheet {
 	p := views.ShootDaySheet{
-		Page: sheet(views.SheetShootDay), EpisodeFrame: knots(views.SheetShootDay), Form: shootDayForm(),
+		Page: sheet(views.SheetShootDay), EpisodeFrame: knots(views.SheetShootDay), Form: shootDayForm(), Kitchen: kitchenForm(), Moment: momentForm(),
 		Problem: "“shoot 4: Bake at 220 °C.” cannot end by 10:00. Begin earlier, or be done later.",
 		Facts:   []views.DayFact{{Measure: "78–84 min", Text: "hands-on, all batches"}, {Measure: "6–7 h", Text: "unattended"}},
 	}

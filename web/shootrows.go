@@ -1,0 +1,146 @@
+package web
+
+import (
+	"slices"
+
+	"benchproof/kitchen/episode"
+	"benchproof/kitchen/shoot"
+	"benchproof/views"
+)
+
+// leastGap is the shortest time without work that is worth a line.
+const leastGap = 10
+
+// rows are the plan in order of time: steps, camera setups, free time.
+func (p *shootPlan) rows() []views.DayRow {
+	type timed struct {
+		at, order int
+		row       views.DayRow
+	}
+	var all []timed
+	for _, setup := range p.plan.Setups {
+		row := views.DayRow{Text: "Put up the camera: " + setup.Name, Small: "until " + p.at(setup.To)}
+		all = append(all, timed{setup.From, 0, row})
+	}
+	for _, e := range p.plan.Entries {
+		row := p.entryRow(e)
+		if e.Moment != "" {
+			row = p.momentRow(e)
+		}
+		all = append(all, timed{e.From, 1, row})
+	}
+	for _, gap := range p.plan.Gaps {
+		if minutes := gap.To - gap.From; minutes >= leastGap {
+			all = append(all, timed{gap.From, 2, views.DayRow{Text: freeText(minutes), Small: "until " + p.at(gap.To), Free: true}})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b timed) int {
+		if a.at != b.at {
+			return a.at - b.at
+		}
+		return a.order - b.order
+	})
+	rows := make([]views.DayRow, len(all))
+	for i, each := range all {
+		each.row.At, each.row.Beside = p.clock(each.at), p.next(each.at)
+		rows[i] = each.row
+	}
+	return rows
+}
+
+func (p *shootPlan) entryRow(e shoot.Entry) views.DayRow {
+	row := views.DayRow{Text: e.Step.Text, Filmed: filmedText(e.Setup, p.beginFilmed(e)), Ahead: e.IsAhead, Waits: !slices.Contains(e.Uses, shoot.Hands)}
+	if e.IsClean {
+		row.Text = "Clean down: " + shortened(e.Step.Text, 40)
+	}
+	until := "until " + p.at(e.To)
+	if e.Minutes.Guess {
+		row.Mark = views.Mark{Kind: views.MarkLook, Text: count(e.To-e.From, "minute", "minutes") + ", a guess: the step does not say"}
+	}
+	row.Small = joined(" · ", e.Key.Batch, p.part(e), e.Step.Station, until)
+	if !e.IsClean {
+		p.addFixed(&row, e)
+	}
+	return row
+}
+
+// addFixed marks what is fixed and known about a step, and says where it is
+// changed.
+func (p *shootPlan) addFixed(row *views.DayRow, e shoot.Entry) {
+	name := p.nameOf(e.Key)
+	row.EditPath = episodePath(p.settings.EpisodeID) + "/shoot-day?" + stepQuery(name) + "#step"
+	row.Step, row.Name = stepQuery(name), shortened(e.Step.Text, 60)
+	fixed := p.fixedOf(name)
+	if fixed.Pin > 0 {
+		row.Fixed = append(row.Fixed, "pinned to "+episode.Clock(fixed.Pin))
+	}
+	for _, span := range fixed.Barred {
+		row.Fixed = append(row.Fixed, "not "+spanWords(span))
+	}
+	if fixed.ByHelper {
+		row.Fixed = append(row.Fixed, "the helper’s")
+	}
+	if p.day.Begun {
+		row.Begun, row.Done = fixed.Began > 0, fixed.Ended > 0
+	}
+}
+
+// fixedRows are the steps of which something is fixed, for a day without a plan.
+func (p *shootPlan) fixedRows() []views.DayRow {
+	var rows []views.DayRow
+	for _, fixed := range p.steps {
+		key, ok := p.keyOf(fixed.StepName)
+		if !ok {
+			continue
+		}
+		step := p.recipe.Components[key.At.Component].Steps[key.At.Step]
+		row := views.DayRow{At: clockText(fixed.Pin), Text: step.Text, Small: key.Batch}
+		p.addFixed(&row, shoot.Entry{Key: key, Step: step})
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// momentRow is something at a fixed time.
+func (p *shootPlan) momentRow(e shoot.Entry) views.DayRow {
+	row := views.DayRow{Text: e.Moment, Moment: true}
+	for _, m := range p.moments {
+		if m.Name == e.Moment && m.At == p.zero+e.From {
+			row.Small = momentWords(m)
+		}
+	}
+	return row
+}
+
+// filmedText says how a step is filmed, if it is: all of it, or its beginning.
+func filmedText(whole, beginning string) string {
+	switch {
+	case whole != "":
+		return "filmed: " + whole
+	case beginning != "":
+		return "its beginning filmed: " + beginning
+	}
+	return ""
+}
+
+// part is the name of the step's component.
+func (p *shootPlan) part(e shoot.Entry) string {
+	for _, b := range p.day.Batches {
+		if b.Name == e.Key.Batch {
+			return b.Recipe.Components[e.Key.At.Component].Name
+		}
+	}
+	return ""
+}
+
+// freeText names time in which no hands are needed.
+func freeText(minutes int) string {
+	text := spanText(minutes) + " free"
+	switch {
+	case minutes < 20:
+		return text + ": wash up"
+	case minutes < 60:
+		return text + ": B-roll, eat"
+	}
+	return text + ": B-roll, eat, rest"
+}
