@@ -1,18 +1,22 @@
 package shop
 
-import "container/heap"
+import (
+	"container/heap"
+	"slices"
+)
 
 // size is a pack in whole units, and its price.
 type size struct{ units, price int64 }
 
 const (
-	mostUnits = 1 << 60 // so that no sum overflows
+	mostUnits = 1 << 60 // what is not below it is not counted, so that no sum overflows
 	mostSums  = 200_000 // how many sums of packs are looked at, at most
 )
 
 // cover gives how many of each size together hold at least need units: at the
 // least cost, then with the least over, then of the fewest packs. ok is false
-// where there are more than mostSums sums below need.
+// where a count is mostUnits or more, or where there are more than mostSums sums
+// below need.
 //
 // This is the unbounded knapsack problem turned to covering, by dynamic
 // programming over the sums that the sizes can make, smallest first. Every
@@ -20,6 +24,9 @@ const (
 func cover(need int64, sizes []size) (counts []int, ok bool) {
 	if need <= 0 {
 		return make([]int, len(sizes)), true
+	}
+	if need >= mostUnits || slices.ContainsFunc(sizes, func(s size) bool { return s.units >= mostUnits }) {
+		return nil, false
 	}
 	c := covering{need: need, sizes: sizes, below: map[int64]way{0: {}}, open: reached{0}}
 	for len(c.open) > 0 {

@@ -13,6 +13,7 @@ import (
 // Sheet is a shopping list.
 type Sheet struct {
 	Aisles    []Aisle // those with something to buy, in walking order
+	Held      []Item  // what is needed and in the larder already, by name; Measure is the need
 	Questions []Question
 }
 
@@ -28,14 +29,15 @@ type Item struct {
 	FoodID    string           // the larder's food; "" if it knows none
 	Name      string           // "plain flour"; as written if the larder does not know it
 	AsWritten []string         // what the recipes call it where that is another name: "waxy potatoes"
-	Measure   string           // "960 g", "6", "2 sprigs + 5 g"; "" for "to taste"
+	Measure   string           // what to buy: "960 g", "6", "2 sprigs + 5 g"; "" for "to taste"
 	Small     string           // more about the measure: "4 yolks, 2 whites", "2 lb 2 oz"; may be ""
-	Exact     []measure.Amount // the exact sums: grams, millilitres, then counts
+	Exact     []measure.Amount // the exact sums, stock not taken off: grams, millilitres, then counts
 	Uses      []Use            // what it is for, in the order of the needs
 	ToTaste   bool             // some line says "to taste", or no amount
 	Optional  bool             // every line says "optional"
 	Estimate  bool             // a weight in Measure or Small is an estimate
 	Question  string           // what to look at: "How much is a knob?"; may be ""
+	Buy       Purchase         // packs, cost and stock, as far as they are known
 }
 
 // Use is what one batch of one recipe takes of an item.
@@ -53,39 +55,45 @@ type Question struct {
 	Batches []string // the batches that need it
 }
 
-// List adds up what the needs take. The larder may be nil: then every food
-// stands as written.
-func List(needs []Need, larder *food.Larder) Sheet {
+// List adds up what the needs take, without a shelf: no packs, prices or stock.
+// The larder may be nil: then every food stands as written.
+func List(needs []Need, larder *food.Larder) Sheet { return Shelf{}.List(needs, larder) }
+
+// List adds up what the needs take, less what is on the shelf, in packs. The
+// larder may be nil: then every food stands as written, and the shelf does not
+// count.
+func (s Shelf) List(needs []Need, larder *food.Larder) Sheet {
 	var c collector
 	for _, need := range needs {
 		if need.Makes.Sign() > 0 {
 			c.take(need, larder)
 		}
 	}
-	var sheet Sheet
-	sheet.Questions = c.questions
+	sheet := Sheet{Questions: c.questions}
 	byAisle := map[string][]Item{}
 	for _, g := range c.groups {
-		aisle := otherAisle
-		if g.food != nil && slices.Contains(food.Aisles, g.food.Aisle) {
-			aisle = g.food.Aisle
-		}
-		byAisle[aisle] = append(byAisle[aisle], g.item(houseOf(needs)))
-	}
-	for _, name := range food.Aisles {
-		items := byAisle[name]
-		if len(items) == 0 {
+		item := g.item(houseOf(needs))
+		if s.settle(g, &item, houseOf(needs)) {
+			sheet.Held = append(sheet.Held, item)
 			continue
 		}
-		slices.SortFunc(items, func(a, b Item) int {
-			return cmp.Or(strings.Compare(strings.ToLower(a.Name), strings.ToLower(b.Name)), strings.Compare(a.Key, b.Key))
-		})
-		sheet.Aisles = append(sheet.Aisles, Aisle{Name: name, Items: items})
+		byAisle[g.aisle()] = append(byAisle[g.aisle()], item)
+	}
+	slices.SortFunc(sheet.Held, byName)
+	for _, name := range food.Aisles {
+		if items := byAisle[name]; len(items) > 0 {
+			slices.SortFunc(items, byName)
+			sheet.Aisles = append(sheet.Aisles, Aisle{Name: name, Items: items})
+		}
 	}
 	return sheet
 }
 
-// Items counts the items of the sheet.
+func byName(a, b Item) int {
+	return cmp.Or(strings.Compare(strings.ToLower(a.Name), strings.ToLower(b.Name)), strings.Compare(a.Key, b.Key))
+}
+
+// Items counts the items to buy.
 func (s Sheet) Items() int {
 	n := 0
 	for _, aisle := range s.Aisles {
@@ -103,6 +111,14 @@ type group struct {
 	food     *food.Food // nil if the larder does not know it
 	name     string     // as first written, for such a food
 	portions []portion
+}
+
+// aisle is where the food stands in the shop.
+func (g *group) aisle() string {
+	if g.food != nil && slices.Contains(food.Aisles, g.food.Aisle) {
+		return g.food.Aisle
+	}
+	return otherAisle
 }
 
 // collector gathers groups and questions in the order they come.

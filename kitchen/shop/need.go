@@ -3,6 +3,7 @@ package shop
 import (
 	"cmp"
 	"strings"
+	"time"
 
 	"benchproof/kitchen/food"
 	"benchproof/kitchen/measure"
@@ -15,11 +16,13 @@ type Need struct {
 	Makes  measure.Number // how many times Recipe; 0 or less needs nothing
 	Recipe recipe.Recipe  // at the scale it is made
 	System measure.System // the show's house measures; the recipe's own go before
+	On     time.Time      // the date it is made, midnight UTC; zero if not known
 }
 
 // portion is one line's part in what is bought of a food.
 type portion struct {
 	batch, recipe string
+	day           time.Time      // the date it is needed
 	name          string         // the food as the recipe calls it
 	food          *food.Food     // the larder's own, the yolk of an egg; nil if not known
 	amount        measure.Amount // the larger end of its range, times the makes; zero without one
@@ -42,7 +45,7 @@ type pack struct {
 // portions gives the parts a line has: its amount and what it adds with "plus".
 func portions(n Need, line recipe.Line, f *food.Food) []portion {
 	p := portion{
-		batch: n.Batch, recipe: n.Recipe.Title, food: f, name: nameOf(line),
+		batch: n.Batch, recipe: n.Recipe.Title, day: n.On, food: f, name: nameOf(line),
 		form:     strings.TrimSpace(line.Size + " " + line.Form),
 		size:     line.Size,
 		system:   line.System.Or(n.Recipe.System).Or(n.System).Or(measure.US),

@@ -43,70 +43,64 @@ type Basket struct {
 // unit or holds nothing, or where the need is so many small packs of odd sizes
 // that working it out would take too long.
 func Buy(need measure.Amount, packs []Pack) (Basket, error) {
+	var all []sized
+	for _, p := range packs {
+		if p.Amount.Unit != need.Unit {
+			return Basket{}, fault.Invalidf("", "A pack of %s cannot be compared with %s.", p.Amount, need)
+		}
+		all = append(all, sized{p, p.Amount.To})
+	}
+	return choose(need.To, all)
+}
+
+// sized is a pack with what it holds in the unit of the need.
+type sized struct {
+	Pack
+	holds measure.Number
+}
+
+// choose is Buy, with everything in one unit.
+func choose(need measure.Number, packs []sized) (Basket, error) {
 	packs = worthComparing(packs)
-	if err := checkPacks(need, packs); err != nil {
-		return Basket{}, err
+	if len(packs) == 0 {
+		return Basket{}, fault.Invalidf("", "No pack is known. Say how it is bought.")
 	}
 	unit := commonUnit(packs)
 	sizes := make([]size, len(packs))
 	for i, p := range packs {
-		units, ok := p.Amount.To.Quo(unit).Int()
-		if !ok || units > mostUnits {
-			return Basket{}, tooMany(need)
+		if p.holds.Sign() <= 0 || p.Price < 0 {
+			return Basket{}, fault.Invalidf("", "A pack must hold something.")
 		}
-		sizes[i] = size{units, p.Price}
+		sizes[i] = size{units(p.holds, unit), p.Price}
 	}
-	units, ok := need.To.Quo(unit).Ceil().Int()
-	if !ok || units > mostUnits {
-		return Basket{}, tooMany(need)
-	}
-	counts, ok := cover(units, sizes)
+	counts, ok := cover(units(need, unit), sizes)
 	if !ok {
-		return Basket{}, tooMany(need)
+		return Basket{}, fault.Invalidf("", "There are too many ways to buy this in its packs. Name a larger one, or leave out those of odd sizes.")
 	}
 	return basketOf(need, packs, counts), nil
 }
 
-// worthComparing gives the packs to choose from, the largest first: those with a
-// price, all if none has one.
-func worthComparing(packs []Pack) []Pack {
-	isPriced := func(p Pack) bool { return p.Price > 0 }
-	var kept []Pack
+// worthComparing gives the packs to choose from, the largest first: those with
+// a price, all if none has one.
+func worthComparing(packs []sized) []sized {
+	isPriced := func(p sized) bool { return p.Price != 0 }
+	var kept []sized
 	for _, p := range packs {
 		if isPriced(p) || !slices.ContainsFunc(packs, isPriced) {
 			kept = append(kept, p)
 		}
 	}
-	slices.SortStableFunc(kept, func(a, b Pack) int { return b.Amount.To.Cmp(a.Amount.To) })
+	slices.SortStableFunc(kept, func(a, b sized) int { return b.holds.Cmp(a.holds) })
 	return kept
-}
-
-func checkPacks(need measure.Amount, packs []Pack) error {
-	if len(packs) == 0 {
-		return fault.Invalidf("", "No pack is known. Say how it is bought.")
-	}
-	for _, p := range packs {
-		switch {
-		case p.Amount.Unit != need.Unit:
-			return fault.Invalidf("", "A pack of %s cannot be compared with %s.", p.Amount, need)
-		case p.Amount.To.Sign() <= 0 || p.Price < 0:
-			return fault.Invalidf("", "A pack must hold something.")
-		}
-	}
-	return nil
-}
-
-func tooMany(need measure.Amount) error {
-	return fault.Invalidf("", "There are too many ways to buy %s in these packs. Name a larger one, or leave out those of odd sizes.", need)
 }
 
 // commonUnit is the greatest amount that every pack holds a whole number of
 // times: whatever is bought is a multiple of it, so a need may be rounded up to
 // it without loss. Euclid's algorithm, on fractions.
-func commonUnit(packs []Pack) measure.Number {
+func commonUnit(packs []sized) measure.Number {
 	var unit measure.Number
 	for _, p := range packs {
-		a, b := unit, p.Amount.To
+		a, b := unit, p.holds
 		for !b.IsZero() {
 			a, b = b, remainder(a, b)
 		}
@@ -124,18 +118,27 @@ func remainder(a, b measure.Number) measure.Number {
 	return a.Sub(b.Mul(times))
 }
 
-func basketOf(need measure.Amount, packs []Pack, counts []int) Basket {
-	basket := Basket{Left: measure.Number{}.Sub(need.To)}
+// units counts the units an amount takes, mostUnits if there are as many.
+func units(n, unit measure.Number) int64 {
+	if count, ok := n.Quo(unit).Ceil().Int(); ok && count < mostUnits {
+		return count
+	}
+	return mostUnits
+}
+
+func basketOf(need measure.Number, packs []sized, counts []int) Basket {
+	var basket Basket
+	var holds measure.Number
 	for i, n := range counts {
 		if n == 0 {
 			continue
 		}
-		basket.Packs = append(basket.Packs, Packed{packs[i], n})
+		basket.Packs = append(basket.Packs, Packed{packs[i].Pack, n})
 		basket.Price += int64(n) * packs[i].Price
-		basket.Left = basket.Left.Add(packs[i].Amount.To.Mul(measure.Whole(int64(n))))
+		holds = holds.Add(packs[i].holds.Mul(measure.Whole(int64(n))))
 	}
-	if len(basket.Packs) == 0 {
-		basket.Left = measure.Number{}
+	if len(basket.Packs) > 0 {
+		basket.Left = holds.Sub(need)
 	}
 	return basket
 }

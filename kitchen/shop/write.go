@@ -117,6 +117,11 @@ func isProduce(f *food.Food) bool { return f.Aisle == food.Aisles[0] }
 // up rounds n up to a multiple of step.
 func up(n, step measure.Number) measure.Number { return n.Quo(step).Ceil().Mul(step) }
 
+// down rounds n down to a multiple of step.
+func down(n, step measure.Number) measure.Number {
+	return measure.Number{}.Sub(up(measure.Number{}.Sub(n), step))
+}
+
 // tier says what amounts below a bound are rounded up to.
 type tier struct{ below, step measure.Number }
 
@@ -126,20 +131,35 @@ var metricTiers = []tier{
 	{measure.Whole(20), measure.Whole(1)}, {measure.Whole(500), measure.Whole(5)}, {measure.Whole(2000), measure.Whole(10)},
 }
 
-func upByTier(n measure.Number) measure.Number {
+func upByTier(n measure.Number) measure.Number { return up(n, stepOf(n)) }
+
+func stepOf(n measure.Number) measure.Number {
 	for _, t := range metricTiers {
 		if n.Cmp(t.below) < 0 {
-			return up(n, t.step)
+			return t.step
 		}
 	}
-	return up(n, measure.Whole(50))
+	return measure.Whole(50)
 }
 
 // mass writes grams, rounded up: "7 g", "265 g", "1.25 kg".
 func mass(grams measure.Number) string { return metric(grams, measure.Gram, measure.Kilogram) }
 
 func metric(n measure.Number, small, large measure.Unit) string {
-	n = upByTier(n)
+	return rounded(upByTier(n), small, large)
+}
+
+// overMetric writes grams or millilitres that are left, rounded down; "" below
+// one.
+func overMetric(n measure.Number, small, large measure.Unit) string {
+	if n = down(n, stepOf(n)); n.Sign() <= 0 {
+		return ""
+	}
+	return rounded(n, small, large)
+}
+
+// rounded writes an amount in the smaller unit, or in the larger from 1000 on.
+func rounded(n measure.Number, small, large measure.Unit) string {
 	if thousand := measure.Whole(1000); n.Cmp(thousand) >= 0 {
 		return measure.FormatDecimal(n.Quo(thousand), 2) + nbsp + large.Name(false)
 	}
