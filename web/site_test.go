@@ -110,6 +110,12 @@ func (s *site) post(path string, pairs ...string) answer {
 	for i := 0; i < len(pairs); i += 2 {
 		form.Set(pairs[i], pairs[i+1])
 	}
+	return s.send(path, form)
+}
+
+// send sends a form as a page of this site does.
+func (s *site) send(path string, form url.Values) answer {
+	s.t.Helper()
 	r, err := http.NewRequest(http.MethodPost, s.url+path, strings.NewReader(form.Encode()))
 	if err != nil {
 		s.t.Fatal(err)
