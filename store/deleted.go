@@ -22,6 +22,8 @@ const (
 	CutKind        Kind = "cut"
 	CorrectionKind Kind = "correction"
 	MomentKind     Kind = "moment"
+	PackKind       Kind = "pack"
+	StockKind      Kind = "stock"
 )
 
 // Deleted is something that was deleted and can be restored.
@@ -89,6 +91,14 @@ FROM (
     JOIN episode AS e ON e.episode_id = m.episode_id
     WHERE m.deleted_at IS NOT NULL
       AND e.deleted_at IS NULL
+    UNION ALL
+    SELECT 'pack', pack_id, 0, rtrim(amount || ' ' || unit) || ' ' || replace(food_id, '-', ' '), deleted_at
+    FROM pack
+    WHERE deleted_at IS NOT NULL
+    UNION ALL
+    SELECT 'stock', stock_id, 0, rtrim(amount || ' ' || unit) || ' ' || replace(food_id, '-', ' '), deleted_at
+    FROM stock
+    WHERE deleted_at IS NOT NULL
 )
 ORDER BY deleted_at DESC, kind, id DESC
 LIMIT 100`
@@ -156,6 +166,10 @@ func (s *Store) Restore(ctx context.Context, kind Kind, id int64) error {
 			return t.restoreChild(ctx, corrections, id)
 		case MomentKind:
 			return t.restoreChild(ctx, moments, id)
+		case PackKind:
+			return t.bringBack(ctx, undoPack, id)
+		case StockKind:
+			return t.bringBack(ctx, undoStock, id)
 		}
 		return missing("kind of thing")
 	})
@@ -180,6 +194,10 @@ WHERE deleted_at < ?1`, `
 DELETE FROM correction
 WHERE deleted_at < ?1`, `
 DELETE FROM moment
+WHERE deleted_at < ?1`, `
+DELETE FROM pack
+WHERE deleted_at < ?1`, `
+DELETE FROM stock
 WHERE deleted_at < ?1`, `
 DELETE FROM pitch
 WHERE deleted_at < ?1`, `

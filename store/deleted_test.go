@@ -9,6 +9,7 @@ import (
 	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/shop"
 	"benchproof/store"
 )
 
@@ -136,6 +137,10 @@ func TestDeletedListsTheLatestFirst(t *testing.T) {
 		clock.pass(time.Minute)
 	}
 	note(store.PitchKind, pitch, 0, "toast", st.DeletePitch(t.Context(), pitch))
+	pack := must(st.AddPack(t.Context(), shop.Pack{FoodID: "plain-flour", Amount: measure.Of(measure.Ratio(3, 2), measure.Kilogram)}))(t)
+	note(store.PackKind, pack, 0, "3/2 kg plain flour", st.DeletePack(t.Context(), pack))
+	held := must(st.AddStock(t.Context(), shop.Stock{FoodID: "egg", Amount: measure.Of(measure.Whole(4), measure.Each)}))(t)
+	note(store.StockKind, held, 0, "4 egg", st.DeleteStock(t.Context(), held))
 	note(store.RecipeKind, recipeID, 0, "Spare recipe", st.DeleteRecipe(t.Context(), recipeID))
 	labels := map[store.Kind]string{store.BatchKind: "shoot", store.TrialKind: "proved", store.SegmentKind: "cold open",
 		store.ShotKind: "steam", store.CutKind: "rough", store.CorrectionKind: "two cups", store.MomentKind: "guests"}
@@ -163,9 +168,12 @@ func TestPurgeDeleted(t *testing.T) {
 	ok(t, st.DeleteRecipe(t.Context(), old.recipeID))
 	ok(t, st.DeleteRecipe(t.Context(), unused))
 	ok(t, st.DeleteShot(t.Context(), kept.shot))
+	pack, held := must(st.AddPack(t.Context(), shop.Pack{FoodID: "egg"}))(t), must(st.AddStock(t.Context(), shop.Stock{FoodID: "egg"}))(t)
+	ok(t, st.DeletePack(t.Context(), pack))
+	ok(t, st.DeleteStock(t.Context(), held))
 	before := clock.at
 	ok(t, st.PurgeDeleted(t.Context(), before))
-	if got := must(st.Deleted(t.Context()))(t); len(got) != 4 {
+	if got := must(st.Deleted(t.Context()))(t); len(got) != 6 {
 		t.Errorf("purged what was not deleted before: %+v", got)
 	}
 	clock.pass(time.Hour)
@@ -178,6 +186,8 @@ func TestPurgeDeleted(t *testing.T) {
 	}
 	wantFault(t, st.Restore(t.Context(), store.EpisodeKind, old.episodeID), fault.NotFound)
 	wantFault(t, st.Restore(t.Context(), store.ShotKind, kept.shot), fault.NotFound)
+	wantFault(t, st.Restore(t.Context(), store.PackKind, pack), fault.NotFound)
+	wantFault(t, st.Restore(t.Context(), store.StockKind, held), fault.NotFound)
 	for _, table := range []string{"batch", "trial", "cut", "correction", "tick", "share_link", "release"} {
 		if n := count(t, st, table); n != 1 {
 			t.Errorf("%d rows in %s, want the kept episode's alone", n, table)

@@ -6,12 +6,14 @@ import (
 	"fmt"
 	"sync"
 	"testing"
+	"time"
 
 	"github.com/google/go-cmp/cmp"
 
 	"benchproof/kitchen/episode"
 	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/shop"
 	"benchproof/store"
 )
 
@@ -136,6 +138,28 @@ func TestCorrectionIsKept(t *testing.T) {
 		other.Right = "220 °C"
 		return noun[episode.Correction]{store.CorrectionKind, value, other, st.AddCorrection, st.Correction, st.SaveCorrection, st.DeleteCorrection,
 			func(c *episode.Correction) (*int64, *int) { return &c.ID, &c.Revision }}
+	})
+}
+
+func TestPackIsKept(t *testing.T) {
+	checkNoun(t, func(t testing.TB, st *store.Store) noun[shop.Pack] {
+		value := filled[shop.Pack](t)
+		value.Amount.From = value.Amount.To
+		other := value
+		other.Amount, other.Price = measure.Of(measure.MustNumber("3/2"), measure.Kilogram), 0
+		return noun[shop.Pack]{store.PackKind, value, other, st.AddPack, st.Pack, st.SavePack, st.DeletePack,
+			func(p *shop.Pack) (*int64, *int) { return &p.ID, &p.Revision }}
+	})
+}
+
+func TestStockIsKept(t *testing.T) {
+	checkNoun(t, func(t testing.TB, st *store.Store) noun[shop.Stock] {
+		value := filled[shop.Stock](t)
+		value.Amount.From = value.Amount.To
+		other := value
+		other.Amount, other.UseBy = measure.Of(measure.MustNumber("6"), measure.Each), time.Time{}
+		return noun[shop.Stock]{store.StockKind, value, other, st.AddStock, st.StockEntry, st.SaveStock, st.DeleteStock,
+			func(s *shop.Stock) (*int64, *int) { return &s.ID, &s.Revision }}
 	})
 }
 

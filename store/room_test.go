@@ -7,6 +7,7 @@ import (
 	"benchproof/kitchen/episode"
 	"benchproof/kitchen/fault"
 	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/shop"
 	"benchproof/store"
 )
 
@@ -32,6 +33,30 @@ func TestListsHaveRoomAndSayWhenItIsTaken(t *testing.T) {
 			},
 			listed: func(ctx context.Context, st *store.Store, c cooking) (int, error) {
 				all, err := st.Pitches(ctx)
+				return len(all), err
+			},
+		},
+		{
+			name: "packs", most: 10_000,
+			fill: "INSERT INTO pack (food_id, amount, unit, price) SELECT 'egg', '6', '', 0 FROM n",
+			add: func(ctx context.Context, st *store.Store, c cooking, name string) error {
+				_, err := st.AddPack(ctx, shop.Pack{FoodID: name})
+				return err
+			},
+			listed: func(ctx context.Context, st *store.Store, c cooking) (int, error) {
+				all, err := st.Packs(ctx, "")
+				return len(all), err
+			},
+		},
+		{
+			name: "stock", most: 10_000,
+			fill: "INSERT INTO stock (food_id, amount, unit) SELECT 'egg', '6', '' FROM n",
+			add: func(ctx context.Context, st *store.Store, c cooking, name string) error {
+				_, err := st.AddStock(ctx, shop.Stock{FoodID: name})
+				return err
+			},
+			listed: func(ctx context.Context, st *store.Store, c cooking) (int, error) {
+				all, err := st.Stock(ctx, "")
 				return len(all), err
 			},
 		},
