@@ -25,7 +25,9 @@ type ShootDaySheet struct {
 	LatePath   string // shows the form of running late
 	Late       *Form  // around the plan, whose rows are ticked; nil if not asked for
 
-	Trade []DayFact // what extra makes would save
+	Search DaySearch // a better plan, looked for or to be looked for
+
+	Trade []TradeRow // what extra makes would save
 	// TradePath computes the trade; "" if it is drawn or there is none.
 	TradePath string
 	TradeNote string // what the trade is made from
@@ -43,6 +45,25 @@ type DayFact struct {
 	Text    string
 	Small   string
 	Mark    Mark
+}
+
+// DaySearch is a better plan that is looked for in the background, or can be.
+type DaySearch struct {
+	Text        string // how far it has come; "" if it is not looked for
+	Path        string // tells how far it has come
+	StopAction  string
+	BeginAction string // looks for one; "" if there is no need
+}
+
+// TradeRow is a day with so many extra makes.
+type TradeRow struct {
+	DayFact
+	Cuts   []string // what is made ahead and which wait that cuts
+	Adds   string   // what it adds to the shopping, and the cost
+	Picked bool     // the day is planned with it
+	// PickAction plans the day and the shopping with it; "" offers none.
+	PickAction string
+	Stages     []string // sent with it as "stage"
 }
 
 // DayRow is one thing on the clock.

@@ -43,7 +43,19 @@ func readBatch(f *typed, b *episode.Batch) {
 
 func batchRow(p part[episode.Batch], b episode.Batch) views.BatchRow {
 	return views.BatchRow{
-		Makes: measure.FormatNumber(b.Makes) + " ×", Kind: string(b.Kind), Note: b.Note,
+		Makes: measure.FormatNumber(b.Makes) + " ×", Kind: batchKindWords(b), Note: b.Note,
 		EditPath: p.changePath(b.EpisodeID, b.ID), DeleteAction: p.path(b.EpisodeID, b.ID) + "/delete",
 	}
+}
+
+// batchKindWords say what a batch is for, and how far a swap-out is made.
+func batchKindWords(b episode.Batch) string {
+	if b.Step == 0 {
+		return string(b.Kind)
+	}
+	words := string(b.Kind) + " up to " + readOn(stepName(b.Component, b.Step))
+	if b.Overnight {
+		words += ", the day before"
+	}
+	return words
 }

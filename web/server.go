@@ -30,6 +30,7 @@ type Server struct {
 	public   *url.URL
 	sessions *scs.SessionManager
 	hashing  chan struct{} // one slot a hash under way: argon2id takes 64 MiB
+	searches searches
 }
 
 // New makes a server over an open store. The error is fault.Invalid for a
@@ -44,6 +45,7 @@ func New(st *store.Store, config Config) (*Server, error) {
 		config.Now = time.Now
 	}
 	s := &Server{store: st, config: config, public: public, hashing: make(chan struct{}, 2)}
+	s.searches.by = map[int64]*daySearch{}
 	s.sessions = newSessions(st, public.Scheme == "https")
 	return s, nil
 }

@@ -40,6 +40,7 @@ func (s *Server) drawShootDay(w http.ResponseWriter, r *http.Request, d *desk, s
 		s.addTrade(&sheet, r, d, p)
 		s.addExports(&sheet, d, p)
 	}
+	s.addSearch(&sheet, p)
 	if err := s.addShootForms(&sheet, r, d, p, forms); err != nil {
 		return err
 	}

@@ -197,6 +197,19 @@ func (p *shootPlan) stagesOf() []shoot.Stage {
 	return stages[:min(len(stages), mostStages)]
 }
 
+// stageAt is the stage after a step, nil if there is none.
+func (p *shootPlan) stageAt(at recipe.Position) *shoot.Stage {
+	if len(p.day.Batches) == 0 {
+		return nil
+	}
+	for _, stage := range p.day.Batches[0].Stages {
+		if stage.At == at {
+			return &stage
+		}
+	}
+	return nil
+}
+
 // make plans the day. The error is fault.Invalid, or fault.Busy if nothing was
 // found in time.
 func (p *shootPlan) make(ctx context.Context) error {

@@ -19,10 +19,16 @@ func stepQuery(n episode.StepName) string {
 
 // stepFrom reads what stepQuery wrote; ok is false if there is no step in it.
 func stepFrom(query url.Values) (n episode.StepName, ok bool) {
-	number, component, _ := strings.Cut(query.Get("step"), " ")
+	n, ok = stepOfValue(query.Get("step"))
+	n.Batch = query.Get("batch")
+	return n, ok && n.Batch != ""
+}
+
+// stepOfValue reads what stepValue wrote: a step of no batch in particular.
+func stepOfValue(value string) (n episode.StepName, ok bool) {
+	number, component, _ := strings.Cut(value, " ")
 	step, err := strconv.Atoi(number)
-	n = episode.StepName{Batch: query.Get("batch"), Component: component, Step: step}
-	return n, err == nil && step > 0 && n.Batch != ""
+	return episode.StepName{Component: component, Step: step}, err == nil && step > 0
 }
 
 func stepFields(p *shootPlan, fixed episode.DayStep) []views.Field {
@@ -132,13 +138,13 @@ func (t *typed) spans(name string) []episode.Span {
 
 // step reads a choice of stepOptions; 0 is none.
 func (t *typed) step(name string) (component string, step int) {
-	number, component, _ := strings.Cut(t.values.Get(name), " ")
-	if number == "" {
+	value := t.values.Get(name)
+	if value == "" {
 		return "", 0
 	}
-	step, err := strconv.Atoi(number)
-	if err != nil || step < 1 {
+	n, ok := stepOfValue(value)
+	if !ok {
 		t.fail(name, "Choose a step of the recipe.")
 	}
-	return component, step
+	return n.Component, n.Step
 }

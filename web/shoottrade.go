@@ -2,8 +2,10 @@ package web
 
 import (
 	"net/http"
+	"slices"
 	"strconv"
 
+	"benchproof/kitchen/episode"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/shoot"
 	"benchproof/views"
@@ -25,39 +27,38 @@ func (s *Server) addTrade(sheet *views.ShootDaySheet, r *http.Request, d *desk, 
 		sheet.TradeNote = "No comparison: " + p.say(err)
 		return
 	}
-	sheet.Trade = p.tradeFacts(options)
-	if p.isAnyAhead() {
+	sheet.Trade = s.tradeRows(d, p, options)
+	if slices.ContainsFunc(p.day.Batches, func(b shoot.Batch) bool { return b.Ahead && b.Until == nil }) {
 		sheet.TradeNote += " Compared without the swap-outs planned already."
 	}
-}
-
-func (p *shootPlan) isAnyAhead() bool {
-	for _, b := range p.day.Batches {
-		if b.Ahead {
-			return true
-		}
+	if len(p.steps) > 0 {
+		sheet.TradeNote += " Compared without what is fixed about single steps."
 	}
-	return false
 }
 
-// tradeFacts words the options, as far as one more make still helps.
-func (p *shootPlan) tradeFacts(options []shoot.Option) []views.DayFact {
-	var facts []views.DayFact
+// tradeRows words the options, as far as one more make still helps.
+func (s *Server) tradeRows(d *desk, p *shootPlan, options []shoot.Option) []views.TradeRow {
+	var rows []views.TradeRow
 	for i, o := range options {
-		fact := views.DayFact{Measure: strconv.Itoa(o.Makes), Text: p.tradeText(o)}
+		row := views.TradeRow{DayFact: views.DayFact{Measure: strconv.Itoa(o.Makes), Text: p.tradeText(o)}}
 		if i > 0 && o.Wrap == options[i-1].Wrap && o.Begins == options[i-1].Begins {
-			facts = append(facts, views.DayFact{Measure: strconv.Itoa(o.Makes), Text: "no better: one more make does not help"})
-			break
+			row.Text = "no better: one more make does not help"
+			return append(rows, row)
 		}
 		for _, c := range o.Cuts {
-			fact.Small = joined("; ", fact.Small, p.cutText(o, c))
+			row.Cuts = append(row.Cuts, p.cutText(o, c))
+			row.Stages = append(row.Stages, p.stageValue(c.Stage))
 		}
 		if !o.Optimal && p.day.Finish == 0 {
-			fact.Mark = views.Mark{Kind: views.MarkLook, Text: "nothing can wrap before " + p.at(o.Bound)}
+			row.Mark = views.Mark{Kind: views.MarkLook, Text: "nothing can wrap before " + p.at(o.Bound)}
 		}
-		facts = append(facts, fact)
+		row.Adds = s.addsText(d, p, o)
+		if row.Picked = p.isPicked(row.Stages); !row.Picked {
+			row.PickAction = d.path(views.SheetShootDay) + "/swap-outs"
+		}
+		rows = append(rows, row)
 	}
-	return facts
+	return rows
 }
 
 func (p *shootPlan) tradeText(o shoot.Option) string {
@@ -78,16 +79,79 @@ func (p *shootPlan) cutText(o shoot.Option, c shoot.Cut) string {
 	if c.Overnight {
 		begins = "the evening before, " + spanText(c.Lasts) + " in all"
 	}
-	step := ""
-	for _, b := range o.Day.Batches {
-		if b.Name == c.Stage.Batch {
-			step = b.Recipe.Components[c.Stage.At.Component].Steps[c.Stage.At.Step].Text
-		}
-	}
+	step := p.recipe.Components[c.Stage.At.Component].Steps[c.Stage.At.Step].Text
 	return "made ahead to the end of “" + shortened(step, 60) + "” " + begins + "; it cuts a wait of " + spanText(c.Minutes)
 }
 
 func spanText(minutes int) string {
 	n := measure.Whole(int64(minutes))
 	return measure.FormatMinutes(measure.Range{From: n, To: n})
+}
+
+// stageValue names a stage as a form sends it: its step as stepOptions do.
+func (p *shootPlan) stageValue(key shoot.Key) string {
+	n := p.nameOf(key)
+	return stepValue(n.Component, n.Step)
+}
+
+// pickedStages are the stages of the swap-outs that the day is planned with, as
+// a form sends them.
+func (p *shootPlan) pickedStages() []string {
+	var all []string
+	for _, b := range p.batches {
+		if b.Step > 0 {
+			all = append(all, stepValue(b.Component, b.Step))
+		}
+	}
+	return all
+}
+
+// isPicked tells whether the day is planned with just these stages.
+func (p *shootPlan) isPicked(stages []string) bool {
+	picked := p.pickedStages()
+	slices.Sort(picked)
+	return slices.Equal(picked, slices.Sorted(slices.Values(stages)))
+}
+
+// pickSwapOuts plans the day with swap-outs up to the stages sent, none for
+// none; the Shop sheet then buys for them too.
+func (s *Server) pickSwapOuts(w http.ResponseWriter, r *http.Request) error {
+	d, form, err := s.deskAndForm(w, r)
+	if err != nil {
+		return err
+	}
+	p, err := s.layOut(r.Context(), d)
+	if err != nil {
+		return err
+	}
+	picked := p.readStages(form)
+	if err := form.err(); err != nil {
+		return err
+	}
+	err = s.changeDay(r.Context(), d.episode.ID, func() error {
+		return s.store.PickSwapOuts(r.Context(), d.episode.ID, picked)
+	})
+	if err != nil {
+		return err
+	}
+	s.flash(r, "The day is planned so, and the Shop sheet buys for it.", "")
+	return seeOther(w, r, d.path(views.SheetShootDay)+"?swapouts=1#swap-outs")
+}
+
+// readStages reads the stages sent as swap-outs of one make each.
+func (p *shootPlan) readStages(f *typed) []episode.Batch {
+	var picked []episode.Batch
+	for _, value := range f.values["stage"] {
+		name, ok := stepOfValue(value)
+		at, isThere := stepAt(p.recipe, name.Component, name.Step)
+		stage := p.stageAt(at)
+		if !ok || !isThere || stage == nil {
+			f.fail("stage", "A swap-out cannot take over there any more. Open the Shoot day sheet again and compare anew.")
+			continue
+		}
+		picked = append(picked, episode.Batch{
+			Kind: episode.SwapOut, Makes: measure.Whole(1), Component: name.Component, Step: name.Step, Overnight: stage.Overnight,
+		})
+	}
+	return picked
 }

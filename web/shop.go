@@ -67,10 +67,19 @@ func needs(d *desk, batches []episode.Batch) []shop.Need {
 	var list []shop.Need
 	for _, b := range batches {
 		list = append(list, shop.Need{
-			Batch: string(b.Kind), Makes: b.Makes.Mul(d.episode.Scale), Recipe: reading, System: d.show.System,
+			Batch: string(b.Kind), Makes: b.Makes.Mul(d.episode.Scale), Recipe: madeOf(reading, b), System: d.show.System,
 		})
 	}
 	return list
+}
+
+// madeOf is what a batch makes of a recipe: all of it, or what is needed up to
+// the step that a swap-out reaches.
+func madeOf(r recipe.Recipe, b episode.Batch) recipe.Recipe {
+	if at, ok := stepAt(r, b.Component, b.Step); ok {
+		return r.UpTo(at)
+	}
+	return r
 }
 
 // makesTotal words what all batches come to: "3 makes, 48 knots".

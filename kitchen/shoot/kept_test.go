@@ -97,3 +97,29 @@ func TestMakeAfterTellsWhatMoved(t *testing.T) {
 		t.Errorf("%d steps moved, want shaping and all after it: %v", len(moved), moved)
 	}
 }
+
+// A change that concerns nothing leaves every step where it was.
+func TestMakeAfterKeepsToTheOrder(t *testing.T) {
+	d := manyLoaves(4)
+	before, err := d.Make(t.Context(), solve.Options{Steps: 500, Seed: 7})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, change := range map[string]func(*shoot.Day){
+		"nothing at all":          func(*shoot.Day) {},
+		"light until long after":  func(d *shoot.Day) { d.Stations = append(d.Stations, shoot.Station{Name: shoot.Light, Units: 1}) },
+		"guests who only look in": func(d *shoot.Day) { d.Moments = []shoot.Moment{{Name: "guests", At: 60}} },
+	} {
+		t.Run(name, func(t *testing.T) {
+			changed := d
+			change(&changed)
+			after, moved, err := changed.MakeAfter(t.Context(), before, solve.Options{Steps: 500, Seed: 11})
+			if err != nil {
+				t.Fatal(err)
+			}
+			if after.Wrap > before.Wrap || after.Wrap == before.Wrap && len(moved) > 0 {
+				t.Errorf("it wraps at %d, before at %d, and moved %v", after.Wrap, before.Wrap, moved)
+			}
+		})
+	}
+}

@@ -37,8 +37,9 @@ func (d Day) Replan(ctx context.Context, before Plan, now int, done []Done, o so
 	return d.MakeAfter(ctx, before, o)
 }
 
-// MakeAfter makes the day's plan after another one for the same steps, whose
-// order it tries first, and tells what moved. Errors are those of Make.
+// MakeAfter makes the day's plan after another one for the same steps, and tells
+// what moved. It keeps to the order of the one before if none found wraps
+// earlier; backwards it does not. Errors are those of Make.
 func (d Day) MakeAfter(ctx context.Context, before Plan, o solve.Options) (Plan, []Change, error) {
 	r, err := d.rest()
 	if err != nil {
@@ -48,7 +49,21 @@ func (d Day) MakeAfter(ctx context.Context, before Plan, o solve.Options) (Plan,
 		o.Start = r.startsOf(before)
 	}
 	plan, err := r.make(ctx, o)
+	if err == nil {
+		plan = r.calmer(plan, o.Start)
+	}
 	return plan, changes(before, plan), err
+}
+
+// calmer is the plan in an earlier one's order, if that wraps no later.
+func (r *replan) calmer(p Plan, order []int) Plan {
+	starts, ok := solve.Follow(r.project, order)
+	if !ok || r.project.Makespan(starts) > p.Wrap {
+		return p
+	}
+	calm := r.plan(starts, p.Bound, p.Optimal)
+	calm.Overdue, calm.Kept.Print, calm.Kept.Overdue = p.Overdue, p.Kept.Print, p.Kept.Overdue
+	return calm
 }
 
 // replan is a workload narrowed to what is left.

@@ -151,10 +151,11 @@ func shootDay() views.ShootDaySheet {
 				{Name: "waits", Y: 82, Line: 66, Bars: []views.ChartBar{{X: "269.5", Y: 70, Width: "236.0", Height: 16, Kind: views.BarWait, Words: "09:15 Prove until it springs back slowly."}}},
 			},
 		},
-		Trade: []views.DayFact{
-			{Measure: "0", Text: "extra makes: wraps 11:35"},
-			{Measure: "1", Text: "extra make: wraps 10:20", Small: "made ahead to the end of “Prove until it springs back slowly.” from 07:20; it cuts a wait of 1 h 30"},
-			{Measure: "2", Text: "no better: one more make does not help"},
+		Search: views.DaySearch{BeginAction: "/episodes/31/shoot-day/search"},
+		Trade: []views.TradeRow{
+			{DayFact: views.DayFact{Measure: "0", Text: "extra makes: wraps 11:35"}, Picked: true},
+			{DayFact: views.DayFact{Measure: "1", Text: "extra make: wraps 10:20"}, Cuts: []string{"made ahead to the end of “Prove until it springs back slowly.” from 07:20; it cuts a wait of 1 h 30"}, Adds: "adds 320 g strong white flour, 120 g rye flour; about £1.40", PickAction: "/episodes/31/shoot-day/swap-outs", Stages: []string{"2 Dough"}},
+			{DayFact: views.DayFact{Measure: "2", Text: "no better: one more make does not help"}},
 		},
 		TradeNote: "A swap-out is one more make, taken ahead without filming to the end of a long wait.",
 		Exports:   []views.Link{{Text: "Calendar file", Path: "/episodes/31/shoot-day.ics"}, {Text: "CSV", Path: "/episodes/31/shoot-day.csv"}},
@@ -166,6 +167,7 @@ func shootDay() views.ShootDaySheet {
 // shootLate is the plan while the day runs late, with one step to fix.
 func shootLate() views.ShootDaySheet {
 	p := shootDay()
+	p.Search = views.DaySearch{Text: "Looking for a better plan: the best so far wraps 11:35; none wraps before 11:20", Path: "/episodes/31/shoot-day/search", StopAction: "/episodes/31/shoot-day/search/stop"}
 	p.Late = &views.Form{
 		ID: "late", Action: "/episodes/31/shoot-day/late", Submit: "Replan the rest", Cancel: "/episodes/31/shoot-day",
 		Fields: []views.Field{{Name: "now", Label: "Time now", Value: "10:40", Required: true, Hint: "Tick below what is done and what is under way."}},
