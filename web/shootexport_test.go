@@ -8,6 +8,7 @@ import (
 	"time"
 
 	ics "github.com/arran4/golang-ical"
+	"github.com/emersion/go-ical"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -72,6 +73,35 @@ func TestTheCalendarReadsBack(t *testing.T) {
 		t.Error("the same day gives another calendar: ids must stay, so that a calendar updates its events")
 	}
 }
+
+// The calendar means the same to a reader that is not of the library that wrote
+// it, with moments among the events.
+func TestAnotherReaderReadsTheCalendar(t *testing.T) {
+	s, path := startOdd(t)
+	s.setDay(path, "on", "2027-03-12")
+	s.addMoment(path, "name", "Guests; taste, at last", "at", "16:00", "until", "16:30")
+	cal, err := ical.NewDecoder(strings.NewReader(s.get(path + "/shoot-day.ics").body)).Decode()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var got []string
+	for _, e := range cal.Events() {
+		summary, from, to := must(e.Props.Text(ical.PropSummary)), must(e.DateTimeStart(time.UTC)), must(e.DateTimeEnd(time.UTC))
+		uid := must(e.Props.Text(ical.PropUID))
+		got = append(got, joined(from.Format("15:04"), to.Format("15:04"), summary, uid))
+	}
+	want := []string{
+		"20:00 20:10 Knead, fold; knead again for 10 minutes, \"gently\" — " + strings.Repeat("é", 53) + ". shoot-1-shoot-1-1@kitchen.example",
+		"20:10 20:15 Put up the camera: =table, low lamp shoot-1-setup-1@kitchen.example",
+		"20:15 20:30 Bake the loaf at 220 °C for 15 minutes. shoot-1-shoot-1-2@kitchen.example",
+		"03:00 03:30 Guests; taste, at last shoot-1-moment-1@kitchen.example",
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Errorf("events (-want +got):\n%s", diff)
+	}
+}
+
+func joined(parts ...string) string { return strings.Join(parts, " ") }
 
 // RFC 5545, 3.1: lines end with CRLF and are at most 75 octets long, folded with
 // a blank; 3.3.11: commas, semicolons and line ends in TEXT are escaped; 3.6.1:
