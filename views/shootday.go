@@ -16,6 +16,7 @@ type ShootDaySheet struct {
 	Facts   []DayFact // when it begins and wraps, the work in it
 	Rows    []DayRow  // the plan in order of time
 	Chart   DayChart  // zero without a plan
+	Before  []DayFact // what must be done the day before
 	Moved   []DayFact // what this plan moved against the one before
 	Fixed   []DayRow  // without a plan: the steps of which something is fixed, to be changed
 	Step    *Form     // what is fixed about one step; nil if none is asked for
@@ -128,7 +129,8 @@ type ChartBar struct {
 	X, Width  string // "101.5"
 	Y, Height int
 	Kind      BarKind
-	Words     string // "09:40 Knead the dough"
+	From, To  string // on the clock: "09:40", "09:50"
+	Words     string // "Knead the dough"
 }
 
 // ChartTick is an hour.
@@ -144,12 +146,13 @@ const (
 	BarSetup BarKind = "camera setup"
 	BarAhead BarKind = "made ahead"
 	BarWait  BarKind = "unattended"
+	BarTaken BarKind = "not there"
 )
 
 // kinds are those drawn, in the order of the key.
 func (c DayChart) kinds() []BarKind {
 	var drawn []BarKind
-	for _, kind := range []BarKind{BarHands, BarFilm, BarSetup, BarAhead, BarWait} {
+	for _, kind := range []BarKind{BarHands, BarFilm, BarSetup, BarAhead, BarWait, BarTaken} {
 		if c.draws(kind) {
 			drawn = append(drawn, kind)
 		}
@@ -179,6 +182,8 @@ func (k BarKind) class() string {
 		return "bar ahead"
 	case BarWait:
 		return "bar wait"
+	case BarTaken:
+		return "bar taken"
 	}
 	return "bar"
 }

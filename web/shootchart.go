@@ -29,17 +29,23 @@ type chartSpan struct {
 	words    string
 }
 
+// within is the part of the span that lies between two minutes, if any does.
+func (c chartSpan) within(first, last int) (part chartSpan, ok bool) {
+	c.from, c.to = max(c.from, first), min(c.to, last)
+	return c, c.to > c.from
+}
+
 // newChart draws the plan with a row for each station.
 func newChart(p *shootPlan) views.DayChart {
 	first, last := p.hours()
 	perMinute := float64(chartWidth-chartLeft-chartRight) / float64(last-first)
 	x := func(minute int) float64 { return chartLeft + float64(minute-first)*perMinute }
 	chart := views.DayChart{
-		Title: fmt.Sprintf("The plan from %s to %s by station; the list after it says the same in words", p.at(p.plan.Begin), p.at(p.plan.Wrap)),
+		Title: fmt.Sprintf("The plan from %s to %s by station; the table before it says the same in words", p.at(p.plan.Begin), p.at(p.plan.Wrap)),
 		Width: chartWidth, Left: chartLeft,
 	}
 	top := chartTop
-	for _, name := range []string{shoot.Hands, shoot.Camera, "mixer", "hob", "oven", chartWaits} {
+	for _, name := range []string{shoot.Hands, shoot.Camera, shoot.Light, "mixer", "hob", "oven", chartWaits} {
 		lanes := inLanes(p.spans(name))
 		if len(lanes) == 0 {
 			continue
@@ -48,7 +54,8 @@ func newChart(p *shootPlan) views.DayChart {
 		for _, lane := range lanes {
 			for _, s := range lane {
 				row.Bars = append(row.Bars, views.ChartBar{
-					X: tenth(x(s.from)), Y: top, Width: tenth(max(1.5, float64(s.to-s.from)*perMinute-1)), Height: laneHeight, Kind: s.kind, Words: s.words,
+					X: tenth(x(s.from)), Y: top, Width: tenth(max(1.5, float64(s.to-s.from)*perMinute-1)), Height: laneHeight,
+					Kind: s.kind, From: p.clock(s.from), To: p.clock(s.to), Words: s.words,
 				})
 			}
 			top += laneHeight + laneGap
@@ -92,12 +99,19 @@ func (p *shootPlan) spans(station string) []chartSpan {
 			uses = []string{chartWaits}
 		}
 		if e.Moment == "" && e.To > e.From && slices.Contains(uses, station) {
-			all = append(all, chartSpan{e.From, e.To, barKind(e), p.clock(e.From) + " " + shortened(e.Step.Text, 80)})
+			all = append(all, chartSpan{e.From, e.To, barKind(e), shortened(e.Step.Text, 80)})
 		}
 	}
 	for _, s := range p.plan.Setups {
 		if s.To > s.From && (station == shoot.Camera || station == shoot.Hands) {
-			all = append(all, chartSpan{s.From, s.To, views.BarSetup, p.clock(s.From) + " put up " + s.Name})
+			all = append(all, chartSpan{s.From, s.To, views.BarSetup, "put up " + s.Name})
+		}
+	}
+	first, last := p.hours()
+	for _, m := range p.moments {
+		taken := chartSpan{m.At - p.zero, m.Until - p.zero, views.BarTaken, m.Name}
+		if taken, isSeen := taken.within(first, last); isSeen && m.Takes == station {
+			all = append(all, taken)
 		}
 	}
 	slices.SortStableFunc(all, func(a, b chartSpan) int { return a.from - b.from })

@@ -106,6 +106,7 @@ func newShootDay(p *shootPlan, err error) views.ShootDaySheet {
 	}
 	sheet.Facts = append(p.wrapFacts(), p.workFacts()...)
 	sheet.Rows, sheet.Chart, sheet.Moved = p.rows(), newChart(p), p.movedRows()
+	sheet.Before = p.beforeRows()
 	return sheet
 }
 

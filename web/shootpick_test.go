@@ -88,3 +88,24 @@ func TestABatchChangedFromASwapOutIsWhole(t *testing.T) {
 		t.Errorf("the spare is made up to a step:\n%s", page)
 	}
 }
+
+// What is made overnight is listed for the day before, step by step.
+func TestTheDayBefore(t *testing.T) {
+	s := newSite(t)
+	path := s.start("Set cream", "Set cream\n\nServes 4\n\n300 ml double cream\n100 g caster sugar\n\nHeat the double cream with the caster sugar for 5 minutes.\nChill for 3 hours.\nServe for 5 minutes.\n")
+	s.setMakes(1)
+	if page := words(s.get(path + "/shoot-day").body); strings.Contains(page, "The day before") {
+		t.Errorf("something is to be done the day before, though nothing is made overnight:\n%s", page)
+	}
+	s.send(path+"/shoot-day/swap-outs", url.Values{"stage": {"2 "}})
+	s.shows(path+"/shoot-day", "The day before 5 min Heat the double cream with the caster sugar for 5 minutes. hob 3 h Chill for 3 hours. fridge", "09:05 wraps ✓")
+}
+
+// The chart's table says who does what when, station by station, with what is
+// taken away.
+func TestTheChartIsATableToo(t *testing.T) {
+	s, path := startLoaf(t, 1)
+	s.addMoment(path, "name", "Lunch", "at", "09:30", "until", "10:30", "takes", "oven")
+	s.shows(path+"/shoot-day", "Station From To What How hands 09:00 09:10 Knead the flour and water for 10 minutes. hands-on",
+		"oven 09:30 10:30 Lunch not there oven 11:25 12:05 Bake the loaf at 220 °C for 40 minutes. unattended")
+}

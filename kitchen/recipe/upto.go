@@ -41,6 +41,19 @@ func (r Recipe) UpTo(at Position) Recipe {
 	return r
 }
 
+// StepsUpTo lists a step and all that must be done before it, in the order of
+// the text.
+func (r Recipe) StepsUpTo(at Position) []Position {
+	done := r.before(at)
+	var all []Position
+	for _, t := range r.Sequence() {
+		if done[t.At] {
+			all = append(all, t.At)
+		}
+	}
+	return all
+}
+
 // before is the step with all that must be done before it.
 func (r Recipe) before(at Position) map[Position]bool {
 	after := map[Position][]Position{}

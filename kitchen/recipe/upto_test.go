@@ -68,6 +68,27 @@ func TestUpToOfStepsThatNameNothing(t *testing.T) {
 	}
 }
 
+func TestStepsUpTo(t *testing.T) {
+	r := recipe.Reader{}.Read(tartText)
+	steps := positions(r)
+	for _, tt := range []struct {
+		name string
+		at   int
+		want []recipe.Position
+	}{
+		{"the first", 0, steps[:1]},
+		{"the cream needs no pastry", 1, steps[1:2]},
+		{"what joins them needs both", 3, steps[:4]},
+		{"the last needs all", 4, steps},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			if diff := cmp.Diff(tt.want, r.StepsUpTo(steps[tt.at])); diff != "" {
+				t.Errorf("steps (-want +got):\n%s", diff)
+			}
+		})
+	}
+}
+
 // positions are those of all steps, in the order of the text.
 func positions(r recipe.Recipe) []recipe.Position {
 	var all []recipe.Position
