@@ -102,7 +102,7 @@ func (f *filler) fillEpisode(ctx context.Context, e demo.Episode) error {
 		return err
 	}
 	f.episodes[brief.Number] = id
-	for _, part := range []func(context.Context, int64, demo.Episode) error{f.fillMakes, f.fillFilm, f.fillRelease} {
+	for _, part := range []func(context.Context, int64, demo.Episode) error{f.fillMakes, f.fillShootDay, f.fillFilm, f.fillRelease} {
 		if err := part(ctx, id, e); err != nil {
 			return err
 		}
@@ -125,6 +125,23 @@ func (f *filler) fillMakes(ctx context.Context, id int64, e demo.Episode) error 
 		}
 		t.EpisodeID, t.VersionID = id, version
 		if _, err := f.st.AddTrial(ctx, t.Trial); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// fillShootDay writes what the shoot day is planned with.
+func (f *filler) fillShootDay(ctx context.Context, id int64, e demo.Episode) error {
+	if day := e.ShootDay; day.Hands > 0 {
+		day.EpisodeID = id
+		if err := f.st.SaveShootDay(ctx, day); err != nil {
+			return err
+		}
+	}
+	for _, m := range e.Moments {
+		m.EpisodeID = id
+		if _, err := f.st.AddMoment(ctx, m); err != nil {
 			return err
 		}
 	}

@@ -28,13 +28,32 @@ func (m *maker) custards() Episode {
 		Batches: []episode.Batch{
 			{Kind: episode.TrialBatch, Makes: whole(4)},
 			{Kind: episode.ShootBatch, Makes: whole(1)},
-			{Kind: episode.SwapOut, Makes: whole(1), Note: "made the evening before, for the turning out"},
-			{Kind: episode.Spare, Makes: whole(1), Note: "six more to turn out; the third is always the best"},
+			{
+				Kind: episode.SwapOut, Makes: whole(2), Component: "Custard", Step: 7, Overnight: true,
+				Note: "made the evening before, for the turning out; the third is always the best",
+			},
+		},
+		ShootDay: custardsDay(release.AddDate(0, 0, -8)),
+		Moments: []episode.Moment{
+			{Name: "Eggs and cream come with the first boat’s van", At: 10 * 60, Holds: episode.NotBefore, Component: "Custard", Step: 1},
+			{Name: "Crew’s pie in the oven", At: 12*60 + 15, Until: 13 * 60, Takes: "oven"},
+			{Name: "Four tables’ worth of guests taste", At: 16 * 60, Holds: episode.DoneBefore},
 		},
 		Trials:   custardsTrials(release),
 		Segments: m.segments("narration/22-thornholm-custards.txt", 45, 55, 50, 50, 50, 50, 55),
 		Shots:    inOrder(custardsShots()),
 	}
+}
+
+// custardsDay is the shoot: the light goes from the hero table at half past four.
+func custardsDay(on time.Time) episode.ShootDay {
+	day := episode.NewShootDay(0)
+	day.On, day.HelperUntil, day.LightUntil = on, 14*60, 16*60+30
+	day.People = "The host, at the bench\nTamsin Okoro, second pair of hands until two"
+	day.Gear = "Camera and the 35 mm\nOverhead arm\nTwo lamps, one white card\nLapel microphone, and a spare"
+	day.Props = "Six 150 ml moulds\nThe white pan\nGloves\nSix plates with a rim\nBlue cloth"
+	day.Kitchen.CleanBench, day.Kitchen.CleanHob = 3, 2
+	return day
 }
 
 func custardsTrials(release time.Time) []Trial {

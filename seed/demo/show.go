@@ -37,6 +37,8 @@ type Episode struct {
 	Recipe      string          // a Recipe.Key
 	Version     int             // the version in use, from 1
 	Batches     []episode.Batch
+	ShootDay    episode.ShootDay  // the zero one if nothing is said of it
+	Moments     []episode.Moment  // of the shoot day
 	Trials      []Trial           // oldest first
 	Segments    []episode.Segment // in the running order
 	Shots       []episode.Shot    // in order

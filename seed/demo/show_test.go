@@ -224,6 +224,32 @@ func TestShots(t *testing.T) {
 	}
 }
 
+// What is at a fixed time on a shoot day stands on the clock, and its people are
+// known to be inventions: see the README.
+func TestShootDays(t *testing.T) {
+	days := 0
+	for _, e := range newShow(t).Episodes {
+		if e.ShootDay.Hands == 0 {
+			continue
+		}
+		days++
+		if !e.ShootDay.On.Before(e.Brief.ReleaseOn) {
+			t.Errorf("episode %d is shot on %v and released on %v", e.Brief.Number, e.ShootDay.On, e.Brief.ReleaseOn)
+		}
+		if e.ShootDay.People == "" || e.ShootDay.Gear == "" || e.ShootDay.Props == "" {
+			t.Errorf("episode %d: nobody or nothing comes to the shoot", e.Brief.Number)
+		}
+		for _, m := range e.Moments {
+			if m.Name == "" || m.At <= 0 || m.At > episode.DayMinutes || m.Until != 0 && m.Until <= m.At {
+				t.Errorf("episode %d: moment %+v", e.Brief.Number, m)
+			}
+		}
+	}
+	if days == 0 {
+		t.Error("no shoot day in the show")
+	}
+}
+
 func TestReleases(t *testing.T) {
 	corrected := 0
 	for _, e := range newShow(t).Episodes {
