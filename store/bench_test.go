@@ -66,7 +66,7 @@ func years(t testing.TB, st *store.Store, episodes int) (versionID int64) {
 	exec(count(8) + `INSERT INTO segment (episode_id, position, title, narration, words, planned_seconds)
 SELECT episode_id, i, 'Segment', replace(hex(zeroblob(400)), '00', 'word '), 400, (i % 2) * 60 FROM episode, n`)
 	exec(count(30) + `INSERT INTO shot (episode_id, position, title, kind, setup, component, step, status, note)
-SELECT episode_id, i, 'Shot', 'overhead', 'window left', 'Part 1', 1, CASE i % 3 WHEN 0 THEN 'to shoot' ELSE 'got' END, '' FROM episode, n`)
+SELECT episode_id, i, 'Shot', 'overhead', 'window left', 'Part 1', 1, CASE i % 3 WHEN 0 THEN 'missing' ELSE 'got' END, '' FROM episode, n`)
 	exec(count(2) + `INSERT INTO batch (episode_id, kind, makes, note) SELECT episode_id, 'trial', '1', '' FROM episode, n`)
 	exec(count(4) + `INSERT INTO trial (episode_id, version_id, made_on, scale, dough_grams, baked_grams, pieces, minutes, setting, verdict, note)
 SELECT episode_id, version_id, '2026-01-01', '1', '0', '0', '0', '0', '', CASE i WHEN 1 THEN 'proved' ELSE 'nearly' END, '' FROM episode, n`)

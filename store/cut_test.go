@@ -80,7 +80,7 @@ func TestListsOfAnEpisodeAreItsOwn(t *testing.T) {
 
 func TestSetShotStatus(t *testing.T) {
 	st := open(t)
-	id := must(st.AddShot(t.Context(), episode.Shot{EpisodeID: addEpisode(t, st, "one"), Title: "crumb", Status: episode.ToShoot}))(t)
+	id := must(st.AddShot(t.Context(), episode.Shot{EpisodeID: addEpisode(t, st, "one"), Title: "crumb", Status: episode.Missing}))(t)
 	before := must(st.Shot(t.Context(), id))(t)
 	ok(t, st.SetShotStatus(t.Context(), id, episode.Got))
 	after := before

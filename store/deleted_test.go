@@ -26,7 +26,7 @@ func addFull(t testing.TB, st *store.Store, title string) fullEpisode {
 	f.batch = must(st.Batches(ctx, f.episodeID))(t)[0].ID
 	f.trial = addTrial(t, st, f.cooking, "proved")
 	f.segment = must(st.AddSegment(ctx, episode.Segment{EpisodeID: f.episodeID, Title: "cold open"}))(t)
-	f.shot = must(st.AddShot(ctx, episode.Shot{EpisodeID: f.episodeID, Title: "steam", Status: episode.ToShoot}))(t)
+	f.shot = must(st.AddShot(ctx, episode.Shot{EpisodeID: f.episodeID, Title: "steam", Status: episode.Missing}))(t)
 	f.cut = must(st.AddCut(ctx, episode.Cut{EpisodeID: f.episodeID, Name: "rough"}))(t)
 	f.correction = must(st.AddCorrection(ctx, episode.Correction{EpisodeID: f.episodeID, Said: "two cups"}))(t)
 	f.moment = must(st.AddMoment(ctx, episode.Moment{EpisodeID: f.episodeID, Name: "guests", At: 960}))(t)

@@ -213,7 +213,7 @@ func TestNothingIsAddedToAnEpisodeThatIsNotThere(t *testing.T) {
 			}},
 			{"segment", func() (int64, error) { return st.AddSegment(t.Context(), episode.Segment{EpisodeID: id}) }},
 			{"shot", func() (int64, error) {
-				return st.AddShot(t.Context(), episode.Shot{EpisodeID: id, Status: episode.ToShoot})
+				return st.AddShot(t.Context(), episode.Shot{EpisodeID: id, Status: episode.Missing})
 			}},
 			{"cut", func() (int64, error) { return st.AddCut(t.Context(), episode.Cut{EpisodeID: id}) }},
 			{"correction", func() (int64, error) { return st.AddCorrection(t.Context(), episode.Correction{EpisodeID: id}) }},

@@ -37,7 +37,7 @@ SELECT e.episode_id, e.number, e.title, e.stage, e.release_on, e.dish, e.inspire
        COALESCE(t.proved, 0), COALESCE(t.nearly, 0), COALESCE(t.not_yet, 0), COALESCE(t.other, 0), COALESCE(t.at_scale, 0),
        COALESCE(b.batches, 0), COALESCE(b.shoot, 0),
        COALESCE(g.segments, 0), COALESCE(g.silent, 0), COALESCE(g.seconds, 0),
-       COALESCE(h.shots, 0), COALESCE(h.to_shoot, 0), COALESCE(h.to_retake, 0),
+       COALESCE(h.shots, 0), COALESCE(h.missing, 0), COALESCE(h.to_retake, 0),
        c.cut_id IS NOT NULL,
        COALESCE(octet_length(c.captions), 0) > 0,
        a.title <> '', a.opening <> '', a.video_url <> '', max(length(a.title) - 100, 0),
@@ -84,7 +84,7 @@ LEFT JOIN (
 LEFT JOIN (
     SELECT x.episode_id,
            count(*) AS shots,
-           count(*) FILTER (WHERE x.status = 'to shoot') AS to_shoot,
+           count(*) FILTER (WHERE x.status = 'missing') AS missing,
            count(*) FILTER (WHERE x.status = 'retake') AS to_retake
     FROM shot AS x
     WHERE x.episode_id BETWEEN ?1 AND ?2
@@ -110,7 +110,7 @@ func scanSeasonRow(row scanner) (r SeasonRow, err error) {
 		&r.RecipeName, &r.VersionNumber, &f.UnreadLines, &f.Questions,
 		&f.Proved, &f.Nearly, &f.NotYet, &f.OtherTrials, &f.TriedAtScale,
 		&f.Batches, &f.ShootBatches, &f.Segments, &f.WithoutNarration, &f.PlannedSeconds,
-		&f.Shots, &f.ToShoot, &f.ToRetake, &f.HasCut, &f.HasCaptions,
+		&f.Shots, &f.Missing, &f.ToRetake, &f.HasCut, &f.HasCaptions,
 		&f.HasTitle, &f.HasOpening, &f.HasVideoURL, &f.TitleOver, &f.UnsureAllergens, &f.Findings, &f.ShareLinkLive)...)
 	f.Stage = r.Episode.Stage
 	f.HasDish = r.Episode.Dish != ""

@@ -79,12 +79,12 @@ func TestSeasonCounts(t *testing.T) {
 			ok(t, st.DeleteBatch(t.Context(), gone))
 		}, func(f *episode.Facts) { f.Batches, f.ShootBatches = 4, 2 }},
 		{"shots", func(t *testing.T, st *store.Store, c cooking) {
-			for _, status := range []episode.ShotStatus{episode.Got, episode.ToShoot, episode.Got, episode.Retake, episode.Got, episode.ToShoot} {
+			for _, status := range []episode.ShotStatus{episode.Got, episode.Missing, episode.Got, episode.Retake, episode.Got, episode.Missing} {
 				must(st.AddShot(t.Context(), episode.Shot{EpisodeID: c.episodeID, Status: status}))(t)
 			}
-			gone := must(st.AddShot(t.Context(), episode.Shot{EpisodeID: c.episodeID, Status: episode.ToShoot}))(t)
+			gone := must(st.AddShot(t.Context(), episode.Shot{EpisodeID: c.episodeID, Status: episode.Missing}))(t)
 			ok(t, st.DeleteShot(t.Context(), gone))
-		}, func(f *episode.Facts) { f.Shots, f.ToShoot, f.ToRetake = 6, 2, 1 }},
+		}, func(f *episode.Facts) { f.Shots, f.Missing, f.ToRetake = 6, 2, 1 }},
 		{"segments", func(t *testing.T, st *store.Store, c cooking) {
 			must(st.AddSegment(t.Context(), episode.Segment{EpisodeID: c.episodeID, PlannedSeconds: 40}))(t)
 			must(st.AddSegment(t.Context(), episode.Segment{EpisodeID: c.episodeID}))(t)
@@ -211,7 +211,7 @@ func TestSeasonOfYears(t *testing.T) {
 	}
 	for i, row := range rows {
 		want := episode.Facts{Stage: episode.InTheEdit, HasDish: true, HasReleaseDate: true, HasRecipe: true, Proved: 1, Nearly: 3, TriedAtScale: true,
-			Batches: 3, ShootBatches: 1, Segments: 8, PlannedSeconds: 4*60 + 4*160, Shots: 30, ToShoot: 10, HasCut: true, HasCaptions: true, ShareLinkLive: true}
+			Batches: 3, ShootBatches: 1, Segments: 8, PlannedSeconds: 4*60 + 4*160, Shots: 30, Missing: 10, HasCut: true, HasCaptions: true, ShareLinkLive: true}
 		same(t, row.Episode.Title, row.Facts, want)
 		if i > 0 && !row.Episode.ReleaseOn.Before(rows[i-1].Episode.ReleaseOn) {
 			t.Errorf("%s is out of order", row.Episode.Title)

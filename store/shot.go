@@ -7,19 +7,19 @@ import (
 )
 
 const selectShot = `
-SELECT shot_id, episode_id, position, title, kind, setup, component, step, status, note, revision
+SELECT shot_id, episode_id, position, title, kind, setup, component, step, layout, status, note, revision
 FROM shot`
 
 func scanShot(row scanner) (h episode.Shot, err error) {
-	err = row.Scan(&h.ID, &h.EpisodeID, &h.Position, &h.Title, &h.Kind, &h.Setup, &h.Component, &h.Step, &h.Status, &h.Note, &h.Revision)
+	err = row.Scan(&h.ID, &h.EpisodeID, &h.Position, &h.Title, &h.Kind, &h.Setup, &h.Component, &h.Step, &h.Layout, &h.Status, &h.Note, &h.Revision)
 	return h, err
 }
 
 const insertShot = `
-INSERT INTO shot (episode_id, position, title, kind, setup, component, step, status, note)
+INSERT INTO shot (episode_id, position, title, kind, setup, component, step, layout, status, note)
 SELECT episode_id,
        (SELECT count(*) + 1 FROM shot AS h WHERE h.episode_id = ?1 AND h.deleted_at IS NULL),
-       ?2, ?3, ?4, ?5, ?6, ?7, ?8
+       ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9
 FROM episode
 WHERE episode_id = ?1
   AND deleted_at IS NULL`
@@ -33,8 +33,9 @@ SET title = ?3,
     setup = ?5,
     component = ?6,
     step = ?7,
-    status = ?8,
-    note = ?9,
+    layout = ?8,
+    status = ?9,
+    note = ?10,
     revision = revision + 1
 WHERE shot_id = ?1
   AND revision = ?2
@@ -48,7 +49,7 @@ WHERE shot_id = ?1
 
 // shotFields are what both inserting and saving a shot write, in order.
 func shotFields(h episode.Shot) []any {
-	return []any{h.Title, h.Kind, h.Setup, h.Component, h.Step, h.Status, h.Note}
+	return []any{h.Title, h.Kind, h.Setup, h.Component, h.Step, h.Layout, h.Status, h.Note}
 }
 
 var shots = child{
@@ -120,6 +121,18 @@ func (s *Store) AddShot(ctx context.Context, h episode.Shot) (id int64, err erro
 		return err
 	})
 	return id, err
+}
+
+// AddShots adds several to the end of an episode's list, all or none of them.
+func (s *Store) AddShots(ctx context.Context, episodeID int64, all []episode.Shot) error {
+	return s.write(ctx, operation{"add shots to episode", episodeID}, func(t *tx) error {
+		for _, h := range all {
+			if _, err := t.addChild(ctx, shots, episodeID, 0, insertShot, shotFields(h)...); err != nil {
+				return err
+			}
+		}
+		return nil
+	})
 }
 
 // SaveShot keeps what was edited: all but the position, for which see

@@ -42,7 +42,7 @@ func orderedLists(st *store.Store) map[string]ordered {
 		"shots": {
 			kind: store.ShotKind,
 			add: func(t testing.TB, episodeID int64, position int) int64 {
-				return must(st.AddShot(t.Context(), episode.Shot{EpisodeID: episodeID, Position: position, Status: episode.ToShoot}))(t)
+				return must(st.AddShot(t.Context(), episode.Shot{EpisodeID: episodeID, Position: position, Status: episode.Missing}))(t)
 			},
 			list: func(t testing.TB, episodeID int64) (ids []int64, positions []int) {
 				for _, h := range must(st.Shots(t.Context(), episodeID))(t) {
@@ -238,13 +238,13 @@ func TestAnEpisodeHoldsNoMoreThanItsListsShow(t *testing.T) {
 	execRaw(t, st, `
 WITH RECURSIVE n (i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 499)
 INSERT INTO shot (episode_id, position, title, kind, setup, component, step, status, note)
-SELECT ?1, i, '', '', '', '', 0, 'to shoot', '' FROM n`, c.episodeID)
+SELECT ?1, i, '', '', '', '', 0, 'missing', '' FROM n`, c.episodeID)
 	l := orderedLists(st)["shots"]
 	last := l.add(t, c.episodeID, 0)
 	if ids, _ := l.list(t, c.episodeID); len(ids) != 500 {
 		t.Errorf("%d shots listed, want 500", len(ids))
 	}
-	_, err := st.AddShot(t.Context(), episode.Shot{EpisodeID: c.episodeID, Status: episode.ToShoot})
+	_, err := st.AddShot(t.Context(), episode.Shot{EpisodeID: c.episodeID, Status: episode.Missing})
 	wantFault(t, err, fault.Invalid)
 	ok(t, l.remove(t, last))
 	l.add(t, c.episodeID, 1)

@@ -126,7 +126,7 @@ func TestNumbersStayDenseUnderLoad(t *testing.T) {
 	c := addCooking(t, st, "Eggs")
 	var shots []int64
 	for range 6 {
-		shots = append(shots, must(st.AddShot(t.Context(), episode.Shot{EpisodeID: c.episodeID, Status: episode.ToShoot}))(t))
+		shots = append(shots, must(st.AddShot(t.Context(), episode.Shot{EpisodeID: c.episodeID, Status: episode.Missing}))(t))
 	}
 	var group sync.WaitGroup
 	for i := range 12 {

@@ -18,7 +18,7 @@ type partCase struct {
 
 var partCases = []partCase{
 	{"segment", "segments", "script", []string{"title", "The pastry", "narration", "Cold butter, warm hands.", "planned", "1:30"}, "The pastry", "title", "", "Give the segment a title"},
-	{"shot", "shots", "shots", []string{"title", "Butter cubes fall", "kind", "overhead", "setup", "bench, lamp", "status", "to shoot"}, "Butter cubes fall", "kind", "drone", "Choose one of"},
+	{"shot", "shots", "shots", []string{"title", "Butter cubes fall", "kind", "overhead", "setup", "bench, lamp", "status", "missing"}, "Butter cubes fall", "kind", "drone", "Choose one of"},
 	{"batch", "batches", "shop", []string{"kind", "swap-out", "makes", "1½", "note", "for the cut"}, "1½ ×", "makes", "many", "not a number"},
 	{"trial", "trials", "trials", []string{"made", "2027-02-20", "scale", "1", "dough", "909", "baked", "800", "verdict", "nearly", "version", "1"}, "12.0 %", "made", "yesterday", "not a date"},
 	{"correction", "corrections", "release", []string{"at", "4:12", "said", "160 degrees fan", "right", "170 degrees fan"}, "160 degrees fan", "right", "", "Write what is right"},
@@ -141,7 +141,7 @@ func TestSegmentsAndShotsMove(t *testing.T) {
 func TestAShotIsTickedTwiceWithoutHarm(t *testing.T) {
 	s := newSite(t)
 	episode := s.start("Plum tart", typedRecipe(t, "plum-tart"))
-	s.post(episode+"/shots", "title", "Hero", "kind", "hero", "status", "to shoot")
+	s.post(episode+"/shots", "title", "Hero", "kind", "hero", "status", "missing")
 	for range 2 {
 		s.post(episode+"/shots/1/status", "status", "got")
 	}
@@ -167,7 +167,7 @@ func TestMovingAtTheEndsDoesNoHarm(t *testing.T) {
 			s := newSite(t)
 			at := s.start("Scones", scones)
 			for _, title := range []string{"Aaa", "Bbb", "Ccc"} {
-				s.post(at+"/"+c.many, "title", title, "kind", "hero", "status", "to shoot", "setup", "one")
+				s.post(at+"/"+c.many, "title", title, "kind", "hero", "status", "missing", "setup", "one")
 			}
 			for _, step := range []struct{ move, want string }{
 				{"1/move?way=up", "Aaa Bbb Ccc"}, {"3/move?way=down", "Aaa Bbb Ccc"}, {"1/move?way=down", "Bbb Aaa Ccc"},

@@ -72,7 +72,7 @@ func (s *site) setDay(path string, pairs ...string) answer {
 // film ties a shot to a step of the recipe, counted from 1.
 func (s *site) film(step int, setup string) {
 	s.t.Helper()
-	shot := episode.Shot{EpisodeID: 1, Title: "the step", Kind: "overhead", Setup: setup, Step: step, Status: episode.ToShoot}
+	shot := episode.Shot{EpisodeID: 1, Title: "the step", Kind: "overhead", Setup: setup, Step: step, Status: episode.Missing}
 	if _, err := s.store.AddShot(s.t.Context(), shot); err != nil {
 		s.t.Fatal(err)
 	}

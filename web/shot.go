@@ -18,7 +18,7 @@ func (s *Server) shots() part[episode.Shot] {
 		get: s.store.Shot, add: s.store.AddShot, save: s.store.SaveShot, remove: s.store.DeleteShot,
 		move: s.store.MoveShot,
 		blank: func(episodeID int64) episode.Shot {
-			return episode.Shot{EpisodeID: episodeID, Status: episode.ToShoot}
+			return episode.Shot{EpisodeID: episodeID, Status: episode.Missing}
 		},
 		key:   func(t episode.Shot) partKey { return partKey{t.ID, t.EpisodeID, t.Revision} },
 		stamp: func(t *episode.Shot, revision int) { t.Revision = revision },
@@ -94,7 +94,7 @@ func (s *Server) showShots(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if step := r.URL.Query().Get("step"); step != "" { // "add a shot for this step"
-		form = p.addForm(d, values{"step": step, "kind": "close-up", "status": string(episode.ToShoot)}.get, nil)
+		form = p.addForm(d, values{"step": step, "kind": "close-up", "status": string(episode.Missing)}.get, nil)
 	}
 	return s.drawShots(w, r, d, http.StatusOK, form)
 }
@@ -167,7 +167,7 @@ func shotRow(p part[episode.Shot], d *desk, t episode.Shot, first, last bool) vi
 		row.Step = stepName(t.Component, t.Step)
 	}
 	if row.Got {
-		row.Wanted = string(episode.ToShoot)
+		row.Wanted = string(episode.Missing)
 	}
 	row.UpAction, row.DownAction = moveActions(path, first, last)
 	return row

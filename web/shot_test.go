@@ -87,7 +87,7 @@ func TestStepName(t *testing.T) {
 func TestShotsStandBySetupInTheOrderSetupsFirstCome(t *testing.T) {
 	shots := []episode.Shot{
 		{ID: 1, Title: "pour", Setup: "overhead", Status: episode.Got},
-		{ID: 2, Title: "crumb", Setup: "", Status: episode.ToShoot},
+		{ID: 2, Title: "crumb", Setup: "", Status: episode.Missing},
 		{ID: 3, Title: "fold", Setup: "overhead", Status: episode.Got, Component: "3 Herbs, dried", Step: 1},
 		{ID: 4, Title: "steam", Setup: "window", Status: episode.Retake},
 		{ID: 5, Title: "crust", Setup: "", Status: episode.Got},
@@ -112,7 +112,7 @@ func TestShotsStandBySetupInTheOrderSetupsFirstCome(t *testing.T) {
 	if first.UpAction != "" || first.DownAction == "" || last.DownAction != "" || last.UpAction == "" {
 		t.Errorf("the first moves %q %q, the last %q %q", first.UpAction, first.DownAction, last.UpAction, last.DownAction)
 	}
-	if first.Wanted != "to shoot" || sheet.Setups[2].Shots[0].Wanted != "got" {
+	if first.Wanted != "missing" || sheet.Setups[2].Shots[0].Wanted != "got" {
 		t.Errorf("a press asks for %q of one that is got, %q of a retake", first.Wanted, sheet.Setups[2].Shots[0].Wanted)
 	}
 	if step := sheet.Setups[0].Shots[1].Step; step != "3 Herbs, dried, step 1" {
@@ -154,7 +154,7 @@ func TestUncovered(t *testing.T) {
 }
 
 func TestShotMark(t *testing.T) {
-	for status, want := range map[episode.ShotStatus]views.MarkKind{episode.Got: views.MarkProved, episode.Retake: views.MarkWrong, episode.ToShoot: views.MarkLook} {
+	for status, want := range map[episode.ShotStatus]views.MarkKind{episode.Got: views.MarkProved, episode.Retake: views.MarkWrong, episode.Missing: views.MarkLook} {
 		if got := web.ShotMark(status); got.Kind != want || got.Text != string(status) {
 			t.Errorf("ShotMark(%q) = %+v, want %q", status, got, want)
 		}

@@ -105,13 +105,13 @@ type ShotStatus string
 
 // The shot states.
 const (
-	ToShoot ShotStatus = "to shoot"
 	Got     ShotStatus = "got"
+	Missing ShotStatus = "missing" // not got yet
 	Retake  ShotStatus = "retake"
 )
 
 // ShotStatuses lists them.
-var ShotStatuses = []ShotStatus{ToShoot, Got, Retake}
+var ShotStatuses = []ShotStatus{Got, Missing, Retake}
 
 // ShotKinds are the kinds of shot the trade names.
 var ShotKinds = []string{"overhead", "close-up", "wide", "insert", "cutaway", "hero", "piece to camera"}
@@ -123,12 +123,24 @@ type Shot struct {
 	Position  int // from 1
 	Title     string
 	Kind      string // one of ShotKinds
-	Setup     string // camera position and light shared by shots: "overhead, window left"
-	Component string // the component the step belongs to; "" for the whole episode
-	Step      int    // the step of that component, from 1; 0 for none
+	Setup     string // the name of its setup: "overhead, window left"; "" if not chosen yet
+	Component string // the component it shows; "" for one without a name, or the whole episode
+	Step      int    // the step of that component, from 1; 0 for all of it
+	Layout    bool   // it shows the ingredients laid out
 	Status    ShotStatus
 	Note      string
 	Revision  int
+}
+
+// Setup is a camera position, lens and light that shots share. Its shots name
+// it, so it can be named before it is described.
+type Setup struct {
+	EpisodeID int64
+	Name      string // "overhead, window left"
+	Camera    string // where it stands and how it looks: "arm over the bench, straight down"
+	Lens      string // "35 mm, f/4"
+	Light     string // "window left, white card right"
+	Revision  int    // 0 until it is described
 }
 
 // Cut is the edited video as the tool knows it.

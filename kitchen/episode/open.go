@@ -40,7 +40,7 @@ type Facts struct {
 
 	// The shots.
 	Shots    int
-	ToShoot  int // not shot yet
+	Missing  int // shots not got yet
 	ToRetake int
 
 	// The cut.
@@ -175,8 +175,8 @@ func shotsOpen(f Facts) []Open {
 		return list{{Sheet: "shots", Text: "No shot list"}}
 	}
 	var l list
-	l.when(f.ToShoot > 0, "shots", count(f.ToShoot, "shot to shoot", "shots to shoot"))
-	l.when(f.ToRetake > 0, "shots", count(f.ToRetake, "retake to shoot", "retakes to shoot"))
+	l.when(f.Missing > 0, "shots", count(f.Missing, "shot missing", "shots missing"))
+	l.when(f.ToRetake > 0, "shots", count(f.ToRetake, "shot to retake", "shots to retake"))
 	return l
 }
 

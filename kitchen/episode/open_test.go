@@ -61,8 +61,8 @@ func TestStillOpenNamesWhatIsMissing(t *testing.T) {
 		{"under, but not written yet", func(f *episode.Facts) { f.PlannedSeconds, f.WithoutNarration = 300, 1 },
 			[]episode.Open{{Sheet: "script", Text: "1 segment without narration"}}},
 		{"no shots", func(f *episode.Facts) { f.Shots = 0 }, []episode.Open{{Sheet: "shots", Text: "No shot list"}}},
-		{"shots left", func(f *episode.Facts) { f.ToShoot, f.ToRetake = 1, 2 },
-			[]episode.Open{{Sheet: "shots", Text: "1 shot to shoot"}, {Sheet: "shots", Text: "2 retakes to shoot"}}},
+		{"shots left", func(f *episode.Facts) { f.Missing, f.ToRetake = 1, 2 },
+			[]episode.Open{{Sheet: "shots", Text: "1 shot missing"}, {Sheet: "shots", Text: "2 shots to retake"}}},
 		{"no cut", func(f *episode.Facts) { f.HasCut, f.HasCaptions = false, false }, []episode.Open{{Sheet: "cut", Text: "No cut yet"}}},
 		{"no captions", func(f *episode.Facts) { f.HasCaptions = false }, []episode.Open{{Sheet: "cut", Text: "The cut has no captions"}}},
 		{"no title or opening", func(f *episode.Facts) { f.HasTitle, f.HasOpening = false, false },
@@ -85,7 +85,7 @@ func TestStillOpenNamesWhatIsMissing(t *testing.T) {
 }
 
 func TestStillOpenAfterReleaseListsOnlyWhatViewersMeet(t *testing.T) {
-	f := episode.Facts{Stage: episode.Released, UnreadLines: 1, DescriptionOver: 4, ToShoot: 9, ToBuy: 3}
+	f := episode.Facts{Stage: episode.Released, UnreadLines: 1, DescriptionOver: 4, Missing: 9, ToBuy: 3}
 	want := []episode.Open{
 		{Sheet: "recipe", Text: "1 line of the recipe not read"},
 		{Sheet: "release", Text: "4 characters over the description limit"},
@@ -96,7 +96,7 @@ func TestStillOpenAfterReleaseListsOnlyWhatViewersMeet(t *testing.T) {
 		t.Errorf("StillOpen (-want +got):\n%s", diff)
 	}
 	done := ready()
-	done.Stage, done.ToShoot, done.TriedAtScale = episode.Released, 5, false
+	done.Stage, done.Missing, done.TriedAtScale = episode.Released, 5, false
 	if got := episode.StillOpen(done); len(got) != 0 {
 		t.Errorf("StillOpen of a sound release = %v, want nothing", got)
 	}

@@ -37,8 +37,8 @@ func (m *maker) stew() Episode {
 		Segments: m.segments("narration/23-wether-landing-stew.txt", 40, 70, 60, 0),
 		Shots: inOrder([]episode.Shot{
 			{Title: "Rain on the tailgate", Kind: "cutaway", Setup: onQuay, Status: episode.Got},
-			{Title: "Lamb browning in three lots", Kind: "close-up", Setup: atHob, Step: 1, Status: episode.ToShoot},
-			{Title: "A spoon cuts the lamb", Kind: "hero", Setup: atTable, Step: 8, Status: episode.ToShoot},
+			{Title: "Lamb browning in three lots", Kind: "close-up", Setup: atHob, Step: 1, Status: episode.Missing},
+			{Title: "A spoon cuts the lamb", Kind: "hero", Setup: atTable, Step: 8, Status: episode.Missing},
 		}),
 	}
 }
