@@ -10,7 +10,7 @@ var floors = [][]string{
 	{"food"},
 	{"recipe"},
 	{"episode", "nutrition"},
-	{"shop", "safety", "script", "release", "shoot", "verify"},
+	{"shop", "safety", "script", "release", "shoot", "coverage", "verify"},
 }
 
 // may lists, for each room outside the kitchen, the rooms it may import.
