@@ -76,8 +76,8 @@ func (t *tx) putSetup(ctx context.Context, u episode.Setup) error {
 	if err != nil {
 		return err
 	}
-	for _, other := range known {
-		if u.Camera+u.Lens+u.Light == "" || u.Camera == other.Camera && u.Lens == other.Lens && u.Light == other.Light {
+	if len(known) > 0 {
+		if u.Camera+u.Lens+u.Light == "" || u.Camera == known[0].Camera && u.Lens == known[0].Lens && u.Light == known[0].Light {
 			return nil
 		}
 		return fault.Invalidf("name", "There is a setup called “%s” that is described otherwise. Empty camera, lens and light here to join it, or take another name.", u.Name)

@@ -64,7 +64,7 @@ func TestAShotIsTickedWhateverItsRevision(t *testing.T) {
 // What was a shot before its states were named anew is the same shot after.
 func TestUpgradingKeepsShots(t *testing.T) {
 	path, db, provider := blank(t)
-	must(provider.UpTo(t.Context(), 26))(t)
+	must(provider.UpTo(t.Context(), 28))(t)
 	for _, text := range []string{
 		`INSERT INTO episode (number, title, stage, dish, inspired_by, inspired_url, look, hook, target_minutes, notes)
 		 VALUES (1, 'old', 'pitched', '', '', '', '', '', 0, '')`,

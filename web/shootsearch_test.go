@@ -27,7 +27,7 @@ func (s *site) banquet() (path string) {
 	for dish := range 8 {
 		for n := range 6 {
 			side := string(rune('a' + (dish*(n%3+1)+n*(dish%3+1))%4))
-			shot := episode.Shot{EpisodeID: 1, Title: "the step", Kind: "overhead", Setup: side, Component: fmt.Sprintf("Dish %d", dish+1), Step: n + 1, Status: episode.ToShoot}
+			shot := episode.Shot{EpisodeID: 1, Title: "the step", Kind: "overhead", Setup: side, Component: fmt.Sprintf("Dish %d", dish+1), Step: n + 1, Status: episode.Missing}
 			if _, err := s.store.AddShot(s.t.Context(), shot); err != nil {
 				s.t.Fatal(err)
 			}
