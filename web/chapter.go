@@ -14,8 +14,8 @@ import (
 
 // cutStarts is where the segments begin in a cut: where a person said so, else
 // where it is found by what is said.
-func cutStarts(segments []episode.Segment, captions script.Captions, set map[int64]int) []script.Start {
-	starts := script.Align(segments, nil, captions)
+func cutStarts(d *desk, segments []episode.Segment, captions script.Captions, set map[int64]int) []script.Start {
+	starts := script.Align(segments, script.Steps(d.version.Reading), captions)
 	for i, g := range segments {
 		if seconds, ok := set[g.ID]; ok {
 			starts[i] = script.Start{Segment: i, Found: true, At: time.Duration(seconds) * time.Second, Confidence: 1}
@@ -50,7 +50,7 @@ func (s *Server) chaptersOf(ctx context.Context, d *desk, segments []episode.Seg
 	if err != nil {
 		return nil, nil, false, err
 	}
-	starts := cutStarts(segments, captions, set)
+	starts := cutStarts(d, segments, captions, set)
 	chapters, problems = script.CutChapters(segments, starts, captions.End())
 	return chapters, problems, len(problems) == doubts(starts), nil
 }
@@ -112,7 +112,7 @@ func (s *Server) addChapterRows(ctx context.Context, sheet *views.CutSheet, d *d
 	if err != nil {
 		return err
 	}
-	sheet.Chapters = chapterRows(d, segments, cutStarts(segments, captions, set), set)
+	sheet.Chapters = chapterRows(d, segments, cutStarts(d, segments, captions, set), set)
 	return nil
 }
 

@@ -11,13 +11,14 @@ import (
 type chaptersCommand struct {
 	Script   string `required:"" placeholder:"FILE" help:"The script: blocks parted by blank lines, each a title and its narration; - reads standard input."`
 	Captions string `required:"" placeholder:"FILE" help:"The cut's captions, WebVTT or SRT, or a transcript with times; - reads standard input."`
+	Recipe   string `placeholder:"FILE" help:"The recipe: its steps tell segments without narration."`
 	JSON     bool   `help:"Print JSON."`
 }
 
 // Run prints the chapter list, and what is to be looked at.
 func (c *chaptersCommand) Run(std streams) error {
-	if c.Script == "-" && c.Captions == "-" {
-		return usageError{fmt.Errorf("--script and --captions cannot both read standard input")}
+	if err := c.check(); err != nil {
+		return err
 	}
 	text, err := readTextUpTo(c.Script, std.in, maxCaptions, "that is no script")
 	if err != nil {
@@ -34,7 +35,11 @@ func (c *chaptersCommand) Run(std streams) error {
 	if len(captions.Cues) == 0 {
 		return fault.Invalidf("captions", "%s holds no captions.", c.Captions)
 	}
-	starts := script.Align(segments, nil, captions)
+	steps, err := c.steps(std)
+	if err != nil {
+		return err
+	}
+	starts := script.Align(segments, steps, captions)
 	chapters, problems := script.CutChapters(segments, starts, captions.End())
 	if c.JSON {
 		return printJSON(std.out, chapterDocument(starts, chapters, problems))
@@ -46,6 +51,29 @@ func (c *chaptersCommand) Run(std streams) error {
 		fmt.Fprintln(std.err, problem)
 	}
 	return nil
+}
+
+// check refuses more than one reader of standard input.
+func (c *chaptersCommand) check() error {
+	readers := 0
+	for _, name := range []string{c.Script, c.Captions, c.Recipe} {
+		if name == "-" {
+			readers++
+		}
+	}
+	if readers > 1 {
+		return usageError{fmt.Errorf("only one of --script, --captions and --recipe can read standard input")}
+	}
+	return nil
+}
+
+// steps are those of the recipe; none without one.
+func (c *chaptersCommand) steps(std streams) ([]string, error) {
+	if c.Recipe == "" {
+		return nil, nil
+	}
+	reading, _, err := readRecipe(c.Recipe, std)
+	return script.Steps(reading), err
 }
 
 // jsonChapter is one chapter as JSON shows it.

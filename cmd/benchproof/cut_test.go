@@ -112,6 +112,21 @@ func TestChaptersOfTheDemo(t *testing.T) {
 	}
 }
 
+// Without narration the titles and the recipe's steps tell where segments begin.
+func TestChaptersOfTitlesAlone(t *testing.T) {
+	full := object(t, "", "chapters", "--script", demoScript, "--captions", demoCaptions)
+	var titles strings.Builder
+	for i := range full["chapters"].([]any) {
+		titles.WriteString(at(t, full, "chapters", i, "title").(string) + "\n\n")
+	}
+	got := object(t, titles.String(), "chapters", "--script", "-", "--captions", demoCaptions, "--recipe", demoRecipe)
+	for i := range full["chapters"].([]any) {
+		if want := at(t, full, "chapters", i, "at"); at(t, got, "chapters", i, "at") != want {
+			t.Errorf("chapter %d is at %v, want %v as by its narration", i, at(t, got, "chapters", i, "at"), want)
+		}
+	}
+}
+
 func TestCutCommandsRefuse(t *testing.T) {
 	recipe, script := write(t, "r.txt", "Bread\n\n500 g flour\n"), write(t, "s.txt", "One\nHello.\n")
 	tests := []struct {
@@ -129,7 +144,9 @@ func TestCutCommandsRefuse(t *testing.T) {
 		{"chapters without a script", "", []string{"chapters", "--captions", "-"}, exitUsage, "--script"},
 		{"chapters of nothing", "", []string{"chapters", "--script", script, "--captions", "-"}, exitInput, "no captions"},
 		{"an empty script", "", []string{"chapters", "--script", "-", "--captions", demoCaptions}, exitInput, "no segments"},
-		{"both from standard input", "", []string{"chapters", "--script", "-", "--captions", "-"}, exitUsage, "both"},
+		{"both from standard input", "", []string{"chapters", "--script", "-", "--captions", "-"}, exitUsage, "only one"},
+		{"recipe and script from standard input", "", []string{"chapters", "--script", "-", "--captions", demoCaptions, "--recipe", "-"}, exitUsage, "only one"},
+		{"a recipe that is not there", "", []string{"chapters", "--script", demoScript, "--captions", demoCaptions, "--recipe", "nowhere.txt"}, exitInput, "nowhere.txt"},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {

@@ -26,12 +26,14 @@ type Start struct {
 // Align finds where each segment begins in a cut, by the words that its
 // narration and the captions share. Words said besides, left out, said
 // otherwise or misheard do no harm; segments may be missing or stand in another
-// order. A segment without narration is looked for by its title and by hints,
-// such as the steps it shows: hints[i] belongs to segments[i]; nil for none.
+// order. A segment without narration is looked for between the others, by its
+// title and by the recipe's steps that it likely shows; steps are these, as
+// Steps words them, nil for none.
 //
 // The starts are in the order of the segments. The time taken is in proportion
-// to the words of the cut and to those they share with the script.
-func Align(segments []episode.Segment, hints []string, captions Captions) []Start {
+// to the words of the cut and to those they share with the script; for segments
+// without narration, to the captions times these segments.
+func Align(segments []episode.Segment, steps []string, captions Captions) []Start {
 	starts := make([]Start, len(segments))
 	for i := range starts {
 		starts[i].Segment = i
@@ -40,70 +42,87 @@ func Align(segments []episode.Segment, hints []string, captions Captions) []Star
 	if len(words) == 0 {
 		return starts
 	}
-	a := newAligner(words, segments, hints)
-	chosen := a.choose()
-	for k, c := range chosen {
-		at := a.begin(chosen, k)
-		cue := words[at].cue
-		starts[c.segment] = Start{Segment: c.segment, Found: true, Cue: cue, At: captions.Cues[cue].Start, Confidence: a.confidence(c)}
+	a := newAligner(words, segments, steps)
+	narrated := a.findNarrated(segments)
+	for _, f := range append(narrated, a.findOthers(segments, steps, captions, narrated)...) {
+		cue := words[f.word].cue
+		starts[f.segment] = Start{Segment: f.segment, Found: true, Cue: cue, At: captions.Cues[cue].Start, Confidence: f.confidence}
 	}
 	return starts
 }
 
-// aligner is one alignment under way.
+// found is a segment with the word of the cut with which it begins.
+type found struct {
+	segment    int
+	word       int
+	confidence float64
+}
+
+func isNarrated(s episode.Segment) bool { return strings.TrimSpace(s.Narration) != "" }
+
+// findNarrated finds the segments with narration, in the order of the cut.
+func (a *aligner) findNarrated(segments []episode.Segment) []found {
+	for i, s := range segments {
+		if isNarrated(s) {
+			a.match(i, s.Title+"\n"+s.Narration)
+		}
+	}
+	var all []found
+	chosen := a.choose()
+	for k, c := range chosen {
+		all = append(all, found{a.narrated[c.segment], a.begin(chosen, k), a.confidence(c)})
+	}
+	return all
+}
+
+// aligner is one alignment under way. Segments are counted among those with
+// narration.
 type aligner struct {
 	words    []spokenWord
-	scripts  [][]string // the keys of each segment's words
+	said     map[string][]int   // where the cut says a word, unless it is everywhere
+	weight   map[string]float64 // of the words of script and steps that the cut says
+	narrated []int              // indexes in the running order
 	vocab    []map[string]float64
-	weight   map[string]float64
-	found    [][]chain
+	chains   [][]chain
 	possible []float64 // the weight a segment could earn at most
 }
 
-func newAligner(words []spokenWord, segments []episode.Segment, hints []string) *aligner {
-	a := &aligner{words: words, weight: map[string]float64{}}
-	places := map[string][]int{}
-	for i, s := range segments {
-		text := s.Title + "\n" + s.Narration
-		if strings.TrimSpace(s.Narration) == "" && i < len(hints) {
-			text += "\n" + hints[i]
-		}
-		var keys []string
-		for _, w := range WordsOf(text) {
-			key := alignKey(strings.ToLower(w))
-			keys = append(keys, key)
-			places[key] = nil
-		}
-		a.scripts = append(a.scripts, keys)
+func newAligner(words []spokenWord, segments []episode.Segment, steps []string) *aligner {
+	a := &aligner{words: words, weight: map[string]float64{}, said: map[string][]int{}}
+	texts := slices.Clone(steps)
+	for _, s := range segments {
+		texts = append(texts, s.Title, s.Narration)
 	}
-	delete(places, "")
+	for _, text := range texts {
+		for _, key := range keysOf(text) {
+			a.said[key] = nil
+		}
+	}
 	for i, w := range words {
-		if list, ok := places[w.key]; ok {
-			places[w.key] = append(list, i)
+		if list, ok := a.said[w.key]; ok {
+			a.said[w.key] = append(list, i)
 		}
 	}
 	most := max(15, len(words)/120)
 	n := float64(len(words))
-	for key, list := range places {
+	for key, list := range a.said {
 		if len(list) > 0 {
 			a.weight[key] = 3 * math.Log(1+n/float64(20*len(list))) / math.Log(1+n/20)
 		}
 		if len(list) > most {
-			delete(places, key)
+			delete(a.said, key)
 		}
-	}
-	for _, keys := range a.scripts {
-		a.match(keys, places)
 	}
 	return a
 }
 
-// match finds the chains of one segment.
-func (a *aligner) match(keys []string, places map[string][]int) {
+// match finds the chains of the next segment with narration.
+func (a *aligner) match(segment int, text string) {
 	var pairs []pair
 	vocab := map[string]float64{}
 	possible := 0.0
-	for in, key := range keys {
+	for in, word := range WordsOf(text) {
+		key := alignKey(strings.ToLower(word))
 		if key == "" {
 			continue
 		}
@@ -111,12 +130,13 @@ func (a *aligner) match(keys []string, places map[string][]int) {
 			vocab[key] = w
 		}
 		possible += max(a.weight[key], 1)
-		for _, at := range places[key] {
+		for _, at := range a.said[key] {
 			pairs = append(pairs, pair{in: in, at: at, weight: a.weight[key]})
 		}
 	}
 	slices.SortFunc(pairs, func(x, y pair) int { return cmp.Or(cmp.Compare(x.at, y.at), cmp.Compare(y.in, x.in)) })
-	a.found = append(a.found, chains(pairs, 5))
+	a.narrated = append(a.narrated, segment)
+	a.chains = append(a.chains, chains(pairs, 5))
 	a.vocab = append(a.vocab, vocab)
 	a.possible = append(a.possible, possible)
 }
@@ -142,7 +162,7 @@ func (a *aligner) choose() []placed {
 		came    int
 	}
 	options := []option{{segment: -1, came: -1}}
-	for s, list := range a.found {
+	for s, list := range a.chains {
 		fixed := len(options)
 		for _, c := range list {
 			if c.score < 1.5 {
@@ -178,7 +198,7 @@ func (a *aligner) choose() []placed {
 	var chosen []placed
 	for o := last; o > 0; o = options[o].came {
 		p := placed{chain: options[o].chain, segment: options[o].segment}
-		for _, c := range a.found[p.segment] {
+		for _, c := range a.chains[p.segment] {
 			if c.from != p.from {
 				p.rival = max(p.rival, c.score)
 			}

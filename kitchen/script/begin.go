@@ -33,7 +33,7 @@ func (a *aligner) begin(chosen []placed, k int) int {
 		before = a.vocab[chosen[k-1].segment]
 	}
 	low = max(low, here.from-farthest)
-	if k == 0 && here.segment == 0 {
+	if k == 0 && a.narrated[here.segment] == 0 {
 		return 0
 	}
 	best, top := here.from, -1e9
