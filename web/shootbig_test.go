@@ -3,6 +3,7 @@ package web_test
 import (
 	"fmt"
 	"net/http"
+	"net/url"
 	"strings"
 	"testing"
 )
@@ -86,5 +87,21 @@ func BenchmarkShootDayOf(b *testing.B) {
 				})
 			}
 		})
+	}
+}
+
+// BenchmarkRunningLate bounds replanning a day of 80 tasks from a minute on,
+// some of them done: the press of the button until the answer.
+func BenchmarkRunningLate(b *testing.B) {
+	s := newSite(b)
+	path := s.start("Feast", longRecipe(20))
+	s.setMakes(4)
+	done := url.Values{"done": {"batch=shoot+1&step=1+Dish+1", "batch=shoot+2&step=1+Dish+1"}}
+	b.ReportAllocs()
+	for n := 0; b.Loop(); n++ {
+		done.Set("now", fmt.Sprintf("10:%02d", n%60)) // another day each time
+		if got := s.send(path+"/shoot-day/late", done); got.status != http.StatusSeeOther {
+			b.Fatalf("replanning = %d\n%s", got.status, words(got.body))
+		}
 	}
 }

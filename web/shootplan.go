@@ -27,7 +27,7 @@ const (
 // planTime is how long a page waits for a plan; planLimit is when it stops
 // waiting whatever happens.
 const (
-	planTime  = 300 * time.Millisecond
+	planTime  = 200 * time.Millisecond
 	planLimit = 900 * time.Millisecond
 )
 
