@@ -104,6 +104,19 @@ func (c *cook) types(id, text string) {
 	c.tab.Do(chromedp.SendKeys(chromedp.CSS("#"+id), text))
 }
 
+// clears empties the field with this id.
+func (c *cook) clears(id string) {
+	c.t.Helper()
+	browser.Get(c.tab, chromedp.Evaluate[bool]("document.getElementById('"+id+"').value = '', true"))
+}
+
+// opens unfolds what stands under a summary with these words.
+func (c *cook) opens(words string) {
+	c.t.Helper()
+	find := "[...document.querySelectorAll('summary')].find((s) => s.textContent.includes('" + words + "')).parentElement"
+	browser.Get(c.tab, chromedp.Evaluate[bool](find+".open = true"))
+}
+
 // presses clicks and waits for the page that follows.
 func (c *cook) presses(css string) {
 	c.t.Helper()
@@ -156,7 +169,7 @@ func (c *cook) sees(path string, texts ...string) {
 // keepScale tries a factor on the open Recipe sheet, then keeps it.
 func (c *cook) keepScale(factor string) {
 	c.t.Helper()
-	browser.Get(c.tab, chromedp.Evaluate[bool]("document.getElementById('scale-factor').value = '', true"))
+	c.clears("scale-factor")
 	c.types("scale-factor", factor)
 	c.presses(".scaler button[formaction]")
 }
