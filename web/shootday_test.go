@@ -3,6 +3,7 @@ package web_test
 import (
 	"math"
 	"net/http"
+	"net/url"
 	"regexp"
 	"strconv"
 	"strings"
@@ -132,17 +133,17 @@ func TestFilmedStepsShowTheirSetup(t *testing.T) {
 }
 
 // A shot of a dough that proves for two hours keeps nobody behind the camera for
-// two hours; nor may a swap-out take the place of what is filmed.
+// two hours, and a swap-out may take its place once it has begun.
 func TestOnlyTheBeginningOfALongWaitIsFilmed(t *testing.T) {
 	s, path := startLoaf(t, 1)
 	s.film(2, "table, low lamp")
-	s.shows(path+"/shoot-day", "09:10 Leave the dough to prove for 2 hours. ● its beginning filmed: table, low lamp", "09:10 2 h free: B-roll, eat, rest", "12:10 wraps ✓")
-	if page := words(s.get(path + "/shoot-day?swapouts=1").body); strings.Contains(page, "made ahead to the end of “Leave the dough") {
-		t.Errorf("a swap-out takes the place of the filmed wait:\n%s", page)
-	}
-	if table := s.get(path + "/shoot-day.csv").body; !strings.Contains(table, "Leave the dough to prove for 2 hours.,,\"table, low lamp\",") {
+	s.shows(path+"/shoot-day", "09:10 Leave the dough to prove for 2 hours. ● its beginning filmed, until 09:15: table, low lamp shoot · waits · until 11:10", "09:15 1 h 55 min free: B-roll, eat, rest", "12:10 wraps ✓")
+	if table := s.get(path + "/shoot-day.csv").body; !strings.Contains(table, "1,09:10,11:10,120,shoot,,Leave the dough to prove for 2 hours.,\"hands, camera\",\"table, low lamp\",") {
 		t.Errorf("the table does not say that the wait is filmed:\n%s", table)
 	}
+	s.shows(path+"/shoot-day?swapouts=1", "made ahead to the end of “Leave the dough")
+	s.send(path+"/shoot-day/swap-outs", url.Values{"stage": {"2 "}})
+	s.shows(path+"/shoot-day", "10:10 wraps ✓", "its beginning filmed, until")
 }
 
 func TestADayThatDoesNotWorkOutSaysWhy(t *testing.T) {

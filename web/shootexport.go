@@ -2,7 +2,6 @@ package web
 
 import (
 	"bytes"
-	"cmp"
 	"encoding/csv"
 	"fmt"
 	"net/http"
@@ -133,10 +132,13 @@ func (p *shootPlan) timed() []timedWork {
 			all = append(all, p.timedMoment(e, len(all)))
 			continue
 		}
+		if e.IsRest {
+			continue
+		}
 		row := p.entryRow(e)
 		work := timedWork{
 			id:   fmt.Sprintf("%s-%d-%d", strings.ReplaceAll(e.Key.Batch, " ", "-"), e.Key.At.Component+1, e.Key.At.Step+1),
-			from: e.From, to: e.To, batch: e.Key.Batch, part: p.part(e), what: row.Text, uses: e.Uses, setup: cmp.Or(e.Setup, p.beginFilmed(e)), isAhead: e.IsAhead,
+			from: e.From, to: p.endOf(e), batch: e.Key.Batch, part: p.part(e), what: row.Text, uses: e.Uses, setup: e.Setup, isAhead: e.IsAhead,
 		}
 		if e.IsClean {
 			work.id += "-clean"

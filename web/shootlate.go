@@ -99,8 +99,8 @@ type rowTimes struct{ from, to int }
 func (p *shootPlan) entriesOfRows(rows []views.DayRow) []*rowTimes {
 	by := map[string]*rowTimes{}
 	for _, e := range p.plan.Entries {
-		if e.Moment == "" && !e.IsClean {
-			by[stepQuery(p.nameOf(e.Key))] = &rowTimes{e.From, e.To}
+		if e.Moment == "" && !e.IsClean && !e.IsRest {
+			by[stepQuery(p.nameOf(e.Key))] = &rowTimes{e.From, p.endOf(e)}
 		}
 	}
 	all := make([]*rowTimes, len(rows))
@@ -153,7 +153,7 @@ func (p *shootPlan) readNow(f *typed) int {
 func (p *shootPlan) readProgress(f *typed, now int) []episode.DayStep {
 	var begun []episode.DayStep
 	for _, e := range p.plan.Entries {
-		if e.Moment != "" || e.IsClean {
+		if e.Moment != "" || e.IsClean || e.IsRest {
 			continue
 		}
 		name := p.nameOf(e.Key)
@@ -168,7 +168,7 @@ func (p *shootPlan) readProgress(f *typed, now int) []episode.DayStep {
 		}
 		if is("done") {
 			if step.Ended = known.Ended; step.Ended == 0 || step.Ended > now {
-				step.Ended = max(step.Began, min(p.zero+e.To, now))
+				step.Ended = max(step.Began, min(p.zero+p.endOf(e), now))
 			}
 		}
 		begun = append(begun, step)

@@ -50,9 +50,6 @@ type shootPlan struct {
 	makes int            // planned in all, but for swap-outs up to a step; the day holds at most mostPlanned of them
 	stale []string       // what is fixed for steps that are no longer there
 	moved []episode.Move // against the plan before, if this one was kept
-	// begun are the setups of long waits of the first batch: only their
-	// beginning is filmed, so that they hold up neither hands nor camera.
-	begun map[recipe.Position]string
 }
 
 // clock writes a minute of the day.
@@ -126,42 +123,36 @@ func wholeMakes(n measure.Number) int {
 }
 
 // addFilm films the first batch of the shoot: each step with the setup of the
-// first shot that is tied to it.
+// first shot that is tied to it. Of what needs no hands only the beginning is
+// filmed, so that it holds up neither them nor the camera.
 func (p *shootPlan) addFilm() {
 	if len(p.day.Batches) == 0 || p.day.Batches[0].Ahead {
 		return
 	}
 	r, film, setups := p.recipe, map[recipe.Position]string{}, map[string]int{}
-	p.begun = map[recipe.Position]string{}
+	opens := map[recipe.Position]string{}
 	for _, shot := range p.shots {
 		at, ok := stepAt(r, shot.Component, shot.Step)
-		if !ok || film[at] != "" || p.begun[at] != "" {
+		if !ok || film[at] != "" || opens[at] != "" {
 			continue
 		}
-		if isLongWait(r.Components[at.Component].Steps[at.Step]) {
-			p.begun[at] = setupName(shot)
-			continue
+		setup := setupName(shot)
+		setups[setup] = p.settings.SetupMinutes
+		if r.Components[at.Component].Steps[at.Step].HandsOn {
+			film[at] = setup
+		} else {
+			opens[at] = setup
 		}
-		film[at] = setupName(shot)
-		setups[film[at]] = p.settings.SetupMinutes
 	}
-	p.day.Batches[0].Film, p.day.Setups = film, setups
-	p.day.Batches[0].Stages = p.stagesOf()
+	first := &p.day.Batches[0]
+	first.Film, first.Opens, p.day.Setups = film, opens, setups
+	first.Stages = p.stagesOf()
 }
 
-// isLongWait tells whether a step needs no hands for so long that nobody films
-// the whole of it.
+// isLongWait tells whether a step needs no hands for so long that a swap-out is
+// worth its while.
 func isLongWait(step recipe.Step) bool {
 	return !step.HandsOn && shoot.MinutesOf(step).Likely >= leastStage
-}
-
-// beginFilmed is the setup with which the beginning of a long wait is filmed, ""
-// for all other work.
-func (p *shootPlan) beginFilmed(e shoot.Entry) string {
-	if len(p.day.Batches) == 0 || e.Key.Batch != p.day.Batches[0].Name || e.IsClean {
-		return ""
-	}
-	return p.begun[e.Key.At]
 }
 
 // stepAt finds a step by its component's name and its number there, from 1.
@@ -181,7 +172,7 @@ func setupName(shot episode.Shot) string {
 	return shot.Kind
 }
 
-// stagesOf are the longest waits that are not filmed. What stands cold keeps
+// stagesOf are the longest waits. What stands cold keeps
 // until the next day: common practice, no source.
 func (p *shootPlan) stagesOf() []shoot.Stage {
 	r, minutes := p.recipe, map[recipe.Position]int{}
@@ -189,12 +180,25 @@ func (p *shootPlan) stagesOf() []shoot.Stage {
 	for _, t := range r.Sequence() {
 		step := r.Components[t.At.Component].Steps[t.At.Step]
 		minutes[t.At] = shoot.MinutesOf(step).Likely
-		if isLongWait(step) && p.begun[t.At] == "" {
+		if isLongWait(step) {
 			stages = append(stages, shoot.Stage{At: t.At, Overnight: step.Station == "fridge" || step.Station == "freezer"})
 		}
 	}
 	slices.SortStableFunc(stages, func(a, b shoot.Stage) int { return minutes[b.At] - minutes[a.At] })
 	return stages[:min(len(stages), mostStages)]
+}
+
+// endOf is when a step ends: for its filmed beginning, when the rest does.
+func (p *shootPlan) endOf(e shoot.Entry) int {
+	if !e.IsOpening {
+		return e.To
+	}
+	for _, other := range p.plan.Entries {
+		if other.IsRest && other.Key == e.Key {
+			return other.To
+		}
+	}
+	return e.To // a swap-out has done the rest
 }
 
 // stageAt is the stage after a step, nil if there is none.

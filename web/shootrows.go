@@ -23,6 +23,9 @@ func (p *shootPlan) rows() []views.DayRow {
 		all = append(all, timed{setup.From, 0, row})
 	}
 	for _, e := range p.plan.Entries {
+		if e.IsRest {
+			continue
+		}
 		row := p.entryRow(e)
 		if e.Moment != "" {
 			row = p.momentRow(e)
@@ -49,13 +52,14 @@ func (p *shootPlan) rows() []views.DayRow {
 }
 
 func (p *shootPlan) entryRow(e shoot.Entry) views.DayRow {
-	row := views.DayRow{Text: e.Step.Text, Filmed: filmedText(e.Setup, p.beginFilmed(e)), Ahead: e.IsAhead, Waits: !slices.Contains(e.Uses, shoot.Hands)}
+	row := views.DayRow{Text: e.Step.Text, Filmed: p.filmedText(e), Ahead: e.IsAhead, Waits: e.IsOpening || !slices.Contains(e.Uses, shoot.Hands)}
 	if e.IsClean {
 		row.Text = "Clean down: " + shortened(e.Step.Text, 40)
 	}
-	until := "until " + p.at(e.To)
+	end := p.endOf(e)
+	until := "until " + p.at(end)
 	if e.Minutes.Guess {
-		row.Mark = views.Mark{Kind: views.MarkLook, Text: count(e.To-e.From, "minute", "minutes") + ", a guess: the step does not say"}
+		row.Mark = views.Mark{Kind: views.MarkLook, Text: count(end-e.From, "minute", "minutes") + ", a guess: the step does not say"}
 	}
 	row.Small = joined(" · ", e.Key.Batch, p.part(e), e.Step.Station, until)
 	if !e.IsClean {
@@ -113,12 +117,12 @@ func (p *shootPlan) momentRow(e shoot.Entry) views.DayRow {
 }
 
 // filmedText says how a step is filmed, if it is: all of it, or its beginning.
-func filmedText(whole, beginning string) string {
+func (p *shootPlan) filmedText(e shoot.Entry) string {
 	switch {
-	case whole != "":
-		return "filmed: " + whole
-	case beginning != "":
-		return "its beginning filmed: " + beginning
+	case e.IsOpening:
+		return "its beginning filmed, until " + p.clock(e.To) + ": " + e.Setup
+	case e.Setup != "":
+		return "filmed: " + e.Setup
 	}
 	return ""
 }

@@ -23,7 +23,7 @@ func (p *shootPlan) stations() []shoot.Station {
 		gone := shoot.Busy{From: max(0, until-p.zero), Units: 1}
 		stations[0].Units++
 		stations[0].Busy = append(stations[0].Busy, gone)
-		stations = append(stations, shoot.Station{Name: helper, Units: 1, Busy: []shoot.Busy{gone}})
+		stations = append(stations, shoot.Station{Name: helper, Units: 1, Busy: []shoot.Busy{gone}, Within: shoot.Hands})
 	}
 	if until := p.settings.LightUntil; until > 0 || p.takes(shoot.Light) {
 		light := shoot.Station{Name: shoot.Light, Units: 1}

@@ -10,6 +10,7 @@ type Day struct {
 	Stations []Station
 	Batches  []Batch
 	Setups   map[string]int // minutes to put up each camera setup
+	Opening  int            // minutes that are filmed of a step in Batch.Opens; 0 takes usualOpening
 	Waits    []Wait
 	Moments  []Moment
 	Pins     []Pin
@@ -27,7 +28,8 @@ type Batch struct {
 	Name   string // "shoot", "swap-out 1"; batches on one day have different names
 	Recipe recipe.Recipe
 	Ahead  bool                       // made ahead: it may start before Day.From
-	Film   map[recipe.Position]string // the camera setup of each step that is filmed
+	Film   map[recipe.Position]string // the camera setup of each step that is filmed to its end
+	Opens  map[recipe.Position]string // the camera setup of each step of which only the beginning is filmed
 	Shares map[string]int             // units that its steps take of a station; 1 if not listed
 	Stages []Stage                    // where a swap-out can take over
 
@@ -35,8 +37,22 @@ type Batch struct {
 	Swaps map[recipe.Position]string // steps left out because the named batch has done them; "" for one made the day before
 }
 
+// usualOpening is how many minutes of a long step are filmed; common practice,
+// no source.
+const usualOpening = 5
+
+// opening is how many minutes are filmed of a step of which only the beginning
+// is.
+func (d Day) opening() int {
+	if d.Opening > 0 {
+		return d.Opening
+	}
+	return usualOpening
+}
+
 // Stage is a step after which a swap-out can take the dish's place: usually a
-// long wait. It must not be filmed, for the camera does not wait for it.
+// long wait. It must not be filmed to its end, for the camera does not wait for
+// it; its beginning may be.
 type Stage struct {
 	At        recipe.Position
 	Overnight bool // what has come so far keeps until the next day

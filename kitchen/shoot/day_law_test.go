@@ -27,7 +27,7 @@ func drawDay(t *rapid.T) shoot.Day {
 	}
 	d.Stations[1].Clean = rapid.IntRange(0, 3).Draw(t, "clean")
 	for b := range rapid.IntRange(1, 2).Draw(t, "batches") {
-		batch := shoot.Batch{Name: []string{"shoot", "spare"}[b], Film: map[recipe.Position]string{}}
+		batch := shoot.Batch{Name: []string{"shoot", "spare"}[b], Film: map[recipe.Position]string{}, Opens: map[recipe.Position]string{}}
 		var steps []recipe.Step
 		for k := range rapid.IntRange(1, 5).Draw(t, "steps") {
 			station := rapid.SampledFrom([]string{"bench", "oven", "waits"}).Draw(t, "station")
@@ -35,12 +35,21 @@ func drawDay(t *rapid.T) shoot.Day {
 			if station == "bench" && b == 0 {
 				batch.Film[at(k)] = rapid.SampledFrom([]string{"overhead", "close"}).Draw(t, "setup")
 			}
+			if station != "bench" && b == 0 && rapid.Bool().Draw(t, "its beginning is filmed") {
+				batch.Opens[at(k)] = rapid.SampledFrom([]string{"overhead", "close"}).Draw(t, "setup")
+			}
 			if station == "waits" && b == 0 {
 				batch.Stages = append(batch.Stages, shoot.Stage{At: at(k), Overnight: rapid.Bool().Draw(t, "overnight")})
 			}
 		}
 		batch.Recipe = recipe.Recipe{Components: []recipe.Component{{Lines: []recipe.Line{{Text: "500 g flour"}}, Steps: steps}}}
 		d.Batches = append(d.Batches, batch)
+	}
+	if rapid.Bool().Draw(t, "has a helper") {
+		gone := []shoot.Busy{{From: rapid.IntRange(30, 120).Draw(t, "the helper leaves"), Units: 1}}
+		d.Stations[0].Units, d.Stations[0].Busy = 2, gone
+		d.Stations = append(d.Stations, shoot.Station{Name: "helper", Units: 1, Busy: gone, Within: shoot.Hands})
+		d.Given = []shoot.Given{{Task: shot(0), To: "helper"}}
 	}
 	if rapid.IntRange(0, 2).Draw(t, "has a bar") == 0 {
 		from := rapid.IntRange(0, 40).Draw(t, "barred from")
@@ -84,7 +93,7 @@ func checkDay(t *rapid.T, d shoot.Day, p shoot.Plan) {
 	}
 	for _, s := range p.Setups {
 		for minute := s.From; minute < s.To; minute++ {
-			if used[shoot.Hands][minute] > 0 {
+			if used[shoot.Hands][minute] >= units[shoot.Hands] {
 				t.Fatalf("hands put up the %s setup in minute %d and do something else", s.Name, minute)
 			}
 		}
@@ -146,12 +155,7 @@ func TestReplanningADayThatGoesToPlan(t *testing.T) {
 			return
 		}
 		now := rapid.IntRange(0, max(0, before.Wrap)).Draw(t, "now")
-		var done []shoot.Done
-		for _, e := range before.Entries {
-			if e.From < now {
-				done = append(done, shoot.Done{Task: e.Key, From: e.From, To: e.To, IsRunning: e.To > now})
-			}
-		}
+		done := goesToPlan(before, now)
 		after, _, err := d.Replan(context.Background(), before, now, done, solve.Options{Steps: 5000})
 		if err != nil {
 			t.Fatal(err)
@@ -160,6 +164,23 @@ func TestReplanningADayThatGoesToPlan(t *testing.T) {
 			t.Fatalf("at %d: wrap %d before, %d after; overdue %v", now, before.Wrap, after.Wrap, after.Overdue)
 		}
 	})
+}
+
+// goesToPlan is what has been done of a plan by a minute.
+func goesToPlan(p shoot.Plan, now int) []shoot.Done {
+	var done []shoot.Done
+	for _, e := range p.Entries {
+		switch {
+		case e.IsRest:
+			k := slices.IndexFunc(done, func(d shoot.Done) bool { return d.Task == e.Key })
+			if k >= 0 {
+				done[k].To, done[k].IsRunning = e.To, e.To > now
+			}
+		case e.From < now:
+			done = append(done, shoot.Done{Task: e.Key, From: e.From, To: e.To, IsRunning: e.To > now})
+		}
+	}
+	return done
 }
 
 // An extra make never makes the day longer, and no bound is above a plan.

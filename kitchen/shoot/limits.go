@@ -7,9 +7,9 @@ import (
 	"benchproof/kitchen/shoot/project"
 )
 
-// find gives the task of a key. Keys of steps that a swap-out has done, or that
+// find gives the tasks of a key. Keys of steps that a swap-out has done, or that
 // this day leaves out, have none.
-func (w *workload) find(k Key) (at int, ok bool) {
+func (w *workload) find(k Key) (at span, ok bool) {
 	at, ok = w.place[k]
 	return at, ok
 }
@@ -39,7 +39,7 @@ func (w *workload) addWaits() error {
 		}
 		for k := range w.project.Waits {
 			wait := &w.project.Waits[k]
-			if wait.Before != at || w.tasks[wait.After].isClean {
+			if wait.Before != at.last || w.tasks[wait.After].part == cleaning {
 				continue
 			}
 			wait.AtLeast = max(wait.AtLeast, limit.AtLeast)
@@ -62,7 +62,7 @@ func (w *workload) addMoments() error {
 				return err
 			}
 			if at, ok := w.find(key); ok {
-				w.endBy(at, m)
+				w.endBy(at.last, m)
 			}
 		}
 		for _, key := range m.After {
@@ -70,7 +70,8 @@ func (w *workload) addMoments() error {
 				return err
 			}
 			if at, ok := w.find(key); ok {
-				w.project.Tasks[at].NotBefore = max(w.project.Tasks[at].NotBefore, m.At)
+				first := &w.project.Tasks[at.first]
+				first.NotBefore = max(first.NotBefore, m.At)
 			}
 		}
 	}
@@ -113,15 +114,15 @@ func (w *workload) addPins() error {
 		if !ok {
 			continue
 		}
-		t := &w.project.Tasks[at]
+		t := &w.project.Tasks[at.first]
 		if p.Start < 0 {
 			return fault.Invalidf("pins", "%q is pinned to a time before the day begins. Give it a later one.", t.ID)
 		}
-		if held := w.tasks[at].heldBy; held != "" && p.Start+t.Minutes > t.LatestEnd {
+		if held := w.tasks[at.last].heldBy; held != "" && p.Start+w.lasts(at) > w.project.Tasks[at.last].LatestEnd {
 			return fault.Invalidf("pins", "%q is pinned to minute %d and then ends too late for %s. Change one of them.", t.ID, p.Start, held)
 		}
 		*t = t.Pin(p.Start)
-		w.tasks[at].heldBy = ""
+		w.tasks[at.first].heldBy = ""
 	}
 	return nil
 }
@@ -132,14 +133,26 @@ func (w *workload) addBars() error {
 			return err
 		}
 		if at, ok := w.find(b.Task); ok {
-			t := &w.project.Tasks[at]
-			t.Forbidden = append(t.Forbidden, project.Span{From: b.From, To: b.To})
+			for i := at.first; i <= at.last; i++ {
+				t := &w.project.Tasks[i]
+				t.Forbidden = append(t.Forbidden, project.Span{From: b.From, To: b.To})
+			}
 		}
 	}
 	return nil
 }
 
-// addGiven moves the hands' part of a step to the station it is given to.
+// lasts is how many minutes a step's tasks take together.
+func (w *workload) lasts(at span) int {
+	minutes := 0
+	for i := at.first; i <= at.last; i++ {
+		minutes += w.project.Tasks[i].Minutes
+	}
+	return minutes
+}
+
+// addGiven moves the hands' part of a step to the station it is given to; if
+// that is part of the hands, the step occupies both.
 func (w *workload) addGiven() error {
 	for _, g := range w.day.Given {
 		if err := w.known(g.Task); err != nil {
@@ -149,21 +162,30 @@ func (w *workload) addGiven() error {
 		if !ok {
 			continue
 		}
-		t := &w.project.Tasks[at]
-		to, isThere := w.stations[g.To]
-		if !isThere {
-			return fault.Invalidf("given", "%q is given to %q, who is not there on this day. Add them to the stations.", t.ID, g.To)
+		if _, isThere := w.stations[g.To]; !isThere {
+			return fault.Invalidf("given", "%q is given to %q, who is not there on this day. Add them to the stations.", w.project.Tasks[at.first].ID, g.To)
 		}
-		var needs []project.Need
-		for _, n := range t.Needs {
-			if n.Station != w.stations[Hands] || w.stations[Hands] == to {
-				needs = append(needs, n)
+		for i := at.first; i <= at.last; i++ {
+			t := &w.project.Tasks[i]
+			if at.first == at.last || w.takesHands(*t) {
+				t.Needs = w.withNeed(w.without(t.Needs, g.To), g.To, 1)
 			}
 		}
-		if _, hasHands := w.stations[Hands]; !hasHands {
-			needs = t.Needs
-		}
-		t.Needs = w.withNeed(needs, g.To, 1)
 	}
 	return nil
+}
+
+func (w *workload) takesHands(t project.Task) bool {
+	hands, ok := w.stations[Hands]
+	return ok && t.Units(hands) > 0
+}
+
+// without is what a task needs beside the hands, if it is given to a station
+// that is no part of them.
+func (w *workload) without(needs []project.Need, to string) []project.Need {
+	hands, ok := w.stations[Hands]
+	if !ok || to == Hands || w.day.Stations[w.stations[to]].Within == Hands {
+		return needs
+	}
+	return slices.DeleteFunc(slices.Clone(needs), func(n project.Need) bool { return n.Station == hands })
 }

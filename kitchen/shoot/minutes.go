@@ -38,6 +38,12 @@ func MinutesOf(s recipe.Step) Minutes {
 	return Minutes{From: withinWeek(from), Likely: wholeUp(middle), To: wholeUp(s.Minutes.To)}
 }
 
+// less is what is left after so many minutes.
+func (m Minutes) less(minutes int) Minutes {
+	m.From, m.Likely, m.To = max(0, m.From-minutes), max(0, m.Likely-minutes), max(0, m.To-minutes)
+	return m
+}
+
 // maxStep is the most minutes that a step is planned with: a week. It keeps a
 // slip of the pen from making a plan without end.
 const maxStep = 7 * 24 * 60

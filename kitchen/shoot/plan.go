@@ -29,17 +29,19 @@ type Plan struct {
 
 // Entry is one task on the clock.
 type Entry struct {
-	Key      Key
-	ID       string // as messages name it
-	Step     recipe.Step
-	From, To int
-	Minutes  Minutes
-	Setup    string // the camera setup, if it is filmed
-	IsFilmed bool
-	IsClean  bool     // cleaning down after the step, not the step itself
-	Moment   string   // the name of a fixed moment; "" for a step
-	Uses     []string // the stations it occupies
-	IsAhead  bool     // of a batch that is made ahead
+	Key       Key
+	ID        string // as messages name it
+	Step      recipe.Step
+	From, To  int
+	Minutes   Minutes
+	Setup     string // the camera setup, if it is filmed
+	IsFilmed  bool
+	IsOpening bool     // only the step's filmed beginning: the rest follows at once, as an entry of its own
+	IsRest    bool     // what follows on the step's filmed beginning
+	IsClean   bool     // cleaning down after the step, not the step itself
+	Moment    string   // the name of a fixed moment; "" for a step
+	Uses      []string // the stations it occupies
+	IsAhead   bool     // of a batch that is made ahead
 }
 
 // Setup is the putting up of a camera setup.
@@ -112,7 +114,8 @@ func (w *workload) entry(i, start int) Entry {
 	t, planned := w.tasks[i], w.project.Tasks[i]
 	e := Entry{
 		Key: t.key, ID: planned.ID, Step: t.step, From: start, To: start + planned.Minutes, Minutes: t.minutes,
-		Setup: planned.Setup, IsFilmed: planned.Setup != "", IsClean: t.isClean,
+		Setup: planned.Setup, IsFilmed: planned.Setup != "",
+		IsOpening: t.part == opening, IsRest: t.part == rest, IsClean: t.part == cleaning,
 	}
 	for _, n := range planned.Needs {
 		e.Uses = append(e.Uses, w.project.Stations[n.Station].Name)

@@ -116,23 +116,37 @@ func (r *replan) apply(done []Done) error {
 		if !ok {
 			continue
 		}
-		t := &r.project.Tasks[at]
 		if d.From < 0 || d.From > r.now || !d.IsRunning && d.To < d.From {
-			return fault.Invalidf("done", "%q cannot have been done from minute %d to minute %d. Correct its times.", t.ID, d.From, d.To)
+			return fault.Invalidf("done", "%q cannot have been done from minute %d to minute %d. Correct its times.", r.project.Tasks[at.first].ID, d.From, d.To)
 		}
-		r.past[at] = true
-		if d.IsRunning {
-			t.Minutes = max(t.Minutes, r.now-d.From)
-		} else {
-			t.Minutes, t.Needs, t.Setup = d.To-d.From, nil, ""
-		}
-		t.Forbidden = nil
-		*t = t.Pin(d.From)
-		r.tasks[at].minutes = Minutes{From: t.Minutes, Likely: t.Minutes, To: t.Minutes}
+		r.begin(at, d)
 	}
 	r.hold()
 	r.relax()
 	return nil
+}
+
+// begin fixes the tasks of a step that has begun. What is left of a running one
+// is in its last task.
+func (r *replan) begin(at span, d Done) {
+	start := d.From
+	for i := at.first; i <= at.last; i++ {
+		t := &r.project.Tasks[i]
+		switch isLast := i == at.last; {
+		case !d.IsRunning:
+			t.Needs, t.Setup = nil, ""
+			t.Minutes = min(t.Minutes, d.To-start)
+			if isLast {
+				t.Minutes = d.To - start
+			}
+		case isLast:
+			t.Minutes = max(t.Minutes, r.now-start)
+		}
+		r.past[i], t.Forbidden = true, nil
+		*t = t.Pin(start)
+		r.tasks[i].minutes = Minutes{From: t.Minutes, Likely: t.Minutes, To: t.Minutes}
+		start += t.Minutes
+	}
 }
 
 // hold keeps what has not begun from beginning before now.
@@ -207,12 +221,24 @@ func (r *replan) late(format string, args ...any) {
 
 // identity tells entries of two plans of one day apart.
 type identity struct {
-	key     Key
-	isClean bool
-	moment  string
+	key    Key
+	part   part
+	moment string
 }
 
-func (e Entry) identity() identity { return identity{e.Key, e.IsClean, e.Moment} }
+func (e Entry) identity() identity { return identity{e.Key, e.part(), e.Moment} }
+
+func (e Entry) part() part {
+	switch {
+	case e.IsOpening:
+		return opening
+	case e.IsRest:
+		return rest
+	case e.IsClean:
+		return cleaning
+	}
+	return whole
+}
 
 // startsOf gives the starts that an earlier plan had, nil if it is empty.
 // Tasks that it did not have follow at its end.
@@ -226,7 +252,7 @@ func (w *workload) startsOf(p Plan) []int {
 	}
 	starts := make([]int, len(w.tasks))
 	for i, t := range w.tasks {
-		start, ok := at[identity{t.key, t.isClean, ""}]
+		start, ok := at[identity{t.key, t.part, ""}]
 		if !ok {
 			start = p.Wrap
 		}
@@ -242,7 +268,7 @@ func changes(before, after Plan) []Change {
 	}
 	var all []Change
 	for _, e := range after.Entries {
-		if start, ok := was[e.identity()]; ok && start != e.From {
+		if start, ok := was[e.identity()]; ok && start != e.From && !e.IsRest { // which goes with its beginning
 			all = append(all, Change{e.Key, e.ID, start, e.From})
 		}
 	}

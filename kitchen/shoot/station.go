@@ -20,6 +20,9 @@ type Station struct {
 	Units int    // how many there are, or how much: 100 for an oven shared by percent
 	Busy  []Busy // when some of it is not there
 	Clean int    // minutes of cleaning down, by hand, when a batch leaves it; 0 for none
+	// Within names the station that this one is part of, "" for none: a helper
+	// is one of the hands. Steps that are given to it occupy both.
+	Within string
 }
 
 // Busy is a time in which units of a station are not there: a lunch in the

@@ -1,6 +1,7 @@
 package shoot
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -14,22 +15,36 @@ type workload struct {
 	day      Day
 	project  project.Project
 	tasks    []task
-	place    map[Key]int // a step's task
+	place    map[Key]span // a step's tasks
 	stations map[string]int
 }
+
+// span are the first and the last task of a step: its filmed beginning and the
+// rest, or twice the same.
+type span struct{ first, last int }
+
+// part is what a task is of its step.
+type part int
+
+const (
+	whole    part = iota
+	opening       // its filmed beginning
+	rest          // what follows on its filmed beginning
+	cleaning      // cleaning down after it
+)
 
 // task is one task of the day.
 type task struct {
 	key     Key
 	step    recipe.Step
 	minutes Minutes
-	isClean bool   // cleaning down after the step
+	part    part
 	heldBy  string // the moment by which it must have ended; "" for none
 }
 
 // newWorkload turns a day into a project. The error is fault.Invalid.
 func newWorkload(d Day) (*workload, error) {
-	w := &workload{day: d, place: map[Key]int{}, stations: map[string]int{}}
+	w := &workload{day: d, place: map[Key]span{}, stations: map[string]int{}}
 	for i, s := range d.Stations {
 		w.stations[s.Name] = i
 		w.project.Stations = append(w.project.Stations, s.levels())
@@ -70,7 +85,7 @@ func (b Batch) steps() []recipe.Task {
 		}
 	}
 	for _, t := range all {
-		_, isFilmed := b.Film[t.At]
+		isFilmed := b.isFilmed(t.At)
 		switch {
 		case b.Until != nil:
 			if t.At == *b.Until {
@@ -83,10 +98,17 @@ func (b Batch) steps() []recipe.Task {
 	return slices.DeleteFunc(all, func(t recipe.Task) bool { return !wanted[t.At] })
 }
 
+// isFilmed tells whether anything of a step is filmed.
+func (b Batch) isFilmed(at recipe.Position) bool {
+	_, whole := b.Film[at]
+	_, opening := b.Opens[at]
+	return whole || opening
+}
+
 // want marks a step and all that must be done before it, as far as the batch
-// does it itself.
+// does it itself. Of a step that a swap-out has done, only a filmed beginning is.
 func (b Batch) want(wanted map[recipe.Position]bool, all []recipe.Task, at recipe.Position) {
-	if _, isSwapped := b.Swaps[at]; isSwapped || wanted[at] {
+	if _, isSwapped := b.Swaps[at]; isSwapped && !b.isFilmed(at) || wanted[at] {
 		return
 	}
 	wanted[at] = true
@@ -103,10 +125,7 @@ func (b Batch) want(wanted map[recipe.Position]bool, all []recipe.Task, at recip
 func (w *workload) addBatch(b Batch) {
 	for k, t := range b.steps() {
 		step := b.Recipe.Components[t.At.Component].Steps[t.At.Step]
-		key := Key{b.Name, t.At}
 		minutes := MinutesOf(step)
-		w.place[key] = len(w.tasks)
-		w.tasks = append(w.tasks, task{key: key, step: step, minutes: minutes})
 		added := project.Task{
 			ID: fmt.Sprintf("%s %d: %s", b.Name, k+1, short(step.Text)), Minutes: minutes.Likely,
 			Needs: w.needs(b, step), LatestEnd: project.None,
@@ -114,12 +133,47 @@ func (w *workload) addBatch(b Batch) {
 		if !b.Ahead {
 			added.NotBefore = w.day.From
 		}
-		if setup, isFilmed := b.Film[t.At]; isFilmed {
+		done := task{key: Key{b.Name, t.At}, step: step, minutes: minutes}
+		if setup, ok := b.Opens[t.At]; ok && minutes.Likely > w.day.opening() {
+			w.addOpening(b, done, added, setup)
+			continue
+		}
+		if setup := cmp.Or(b.Film[t.At], b.Opens[t.At]); b.isFilmed(t.At) {
 			added.Setup = setup
 			added.Needs = w.withFilm(added.Needs)
 		}
-		w.project.Tasks = append(w.project.Tasks, added)
+		w.add(done, added)
 	}
+}
+
+// add adds a task that is a step, or the next part of one.
+func (w *workload) add(t task, planned project.Task) {
+	at := len(w.tasks)
+	place, ok := w.place[t.key]
+	if !ok {
+		place.first = at
+	}
+	w.place[t.key] = span{place.first, at}
+	w.tasks = append(w.tasks, t)
+	w.project.Tasks = append(w.project.Tasks, planned)
+}
+
+// addOpening adds a step of which only the beginning is filmed: that, and right
+// on it the rest, unless a swap-out has done the step.
+func (w *workload) addOpening(b Batch, t task, planned project.Task, setup string) {
+	filmed, minutes := planned, w.day.opening()
+	filmed.Minutes, filmed.Setup, filmed.Needs = minutes, setup, w.withFilm(slices.Clone(planned.Needs))
+	begun := t
+	begun.part, begun.minutes = opening, Minutes{From: minutes, Likely: minutes, To: minutes}
+	w.add(begun, filmed)
+	if _, isSwapped := b.Swaps[t.key.At]; isSwapped {
+		return
+	}
+	t.part, t.minutes = rest, t.minutes.less(minutes)
+	planned.ID += " (the rest)"
+	planned.Minutes -= minutes
+	w.project.Waits = append(w.project.Waits, project.Wait{Before: len(w.tasks) - 1, After: len(w.tasks)})
+	w.add(t, planned)
 }
 
 // short cuts a step's text to what fits into a message.
@@ -169,14 +223,14 @@ func (w *workload) withNeed(needs []project.Need, station string, units int) []p
 // linkBatch adds the waits between a batch's steps, and the cleaning down.
 func (w *workload) linkBatch(b Batch) {
 	for _, t := range b.steps() {
-		at := w.place[Key{b.Name, t.At}]
+		at := w.place[Key{b.Name, t.At}].first
 		for _, p := range t.After {
 			key := Key{b.Name, p}
 			if other, isSwapped := b.Swaps[p]; isSwapped {
 				key.Batch = other
 			}
 			if before, ok := w.place[key]; ok {
-				w.project.Waits = append(w.project.Waits, project.Wait{Before: before, After: at, AtMost: project.None})
+				w.project.Waits = append(w.project.Waits, project.Wait{Before: before.last, After: at, AtMost: project.None})
 			}
 		}
 	}
@@ -188,7 +242,7 @@ func (w *workload) linkBatch(b Batch) {
 // addClean adds the cleaning of a step's station right after it, unless the
 // batch goes on there.
 func (w *workload) addClean(b Batch, key Key) {
-	at := w.place[key]
+	at := w.place[key].last
 	station, ok := w.stations[w.tasks[at].step.Station]
 	if !ok || w.day.Stations[station].Clean <= 0 || w.goesOn(at) {
 		return
@@ -201,7 +255,7 @@ func (w *workload) addClean(b Batch, key Key) {
 	minutes := Minutes{From: clean.Minutes, Likely: clean.Minutes, To: clean.Minutes}
 	w.project.Waits = append(w.project.Waits, project.Wait{Before: at, After: len(w.tasks)})
 	w.project.Tasks = append(w.project.Tasks, clean)
-	w.tasks = append(w.tasks, task{key: key, step: w.tasks[at].step, minutes: minutes, isClean: true})
+	w.tasks = append(w.tasks, task{key: key, step: w.tasks[at].step, minutes: minutes, part: cleaning})
 }
 
 // goesOn tells whether a step that waits for this one is of the same batch and
@@ -209,7 +263,7 @@ func (w *workload) addClean(b Batch, key Key) {
 func (w *workload) goesOn(at int) bool {
 	for _, wait := range w.project.Waits {
 		after := w.tasks[wait.After]
-		if wait.Before == at && !after.isClean && after.key.Batch == w.tasks[at].key.Batch && after.step.Station == w.tasks[at].step.Station {
+		if wait.Before == at && after.part != cleaning && after.key.Batch == w.tasks[at].key.Batch && after.step.Station == w.tasks[at].step.Station {
 			return true
 		}
 	}
