@@ -10,8 +10,9 @@ import (
 	"benchproof/views"
 )
 
-// planDay lays an episode's day out and plans it, or takes the plan that was
-// kept for just this day. noPlan says why there is none; err is a defect.
+// planDay lays an episode's day out and takes the plan that was kept for just
+// this day, or makes one and keeps it: a search that is cut by time would find
+// another one at the next look. noPlan says why there is none; err is a defect.
 func (s *Server) planDay(ctx context.Context, d *desk) (p *shootPlan, noPlan, err error) {
 	if p, err = s.layOut(ctx, d); err != nil || p.empty() != "" {
 		return p, nil, err
@@ -24,7 +25,10 @@ func (s *Server) planDay(ctx context.Context, d *desk) (p *shootPlan, noPlan, er
 		p.plan, p.moved = plan, kept.Moved
 		return p, nil, nil
 	}
-	return p, p.make(ctx), nil
+	if noPlan = p.make(ctx); noPlan != nil {
+		return p, noPlan, nil
+	}
+	return p, nil, s.store.KeepDayPlan(ctx, p.kept(nil))
 }
 
 // layOut lays an episode's day out, not yet planned.
