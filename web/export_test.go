@@ -8,6 +8,7 @@ import (
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/script"
+	"benchproof/kitchen/shop"
 	"benchproof/store"
 	"benchproof/views"
 )
@@ -33,7 +34,9 @@ var (
 	SeasonGroups, EpisodeRow, FirstSheet      = seasonGroups, episodeRow, firstSheet
 	AgainstTarget, SegmentLength, OutlineText = againstTarget, segmentLength, outlineText
 	LeftToShoot, ShotMark, StepName           = leftToShoot, shotMark, stepName
-	ShopList, ShopItem                        = shopList, shopItem
+	BuyText, CostText, AddsWords              = buyText, costText, addsWords
+	PriceText, MinorValue, UnitPrice          = priceText, minorValue, unitPrice
+	AmountValue                               = amountValue
 	MarkCues, FindingMark, CheckedMark        = markCues, findingMark, checkedMark
 	CueTime, NewCutSheet                      = cueTime, newCutSheet
 	FileName, PaperOf, AsShown                = fileName, paperOf, asShown
@@ -66,6 +69,8 @@ func (t *typed) Positive(name, say string) measure.Number { return t.positive(na
 func (t *typed) Date(name string) time.Time               { return t.date(name) }
 func (t *typed) Seconds(name string) int                  { return t.seconds(name) }
 func (t *typed) Address(name string) string               { return t.address(name) }
+func (t *typed) Price(name, code string) int64            { return t.price(name, code) }
+func (t *typed) Amount(name, say string) measure.Amount   { return t.amount(name, say) }
 func (t *typed) OneOf(name string, words []string) string { return t.oneOf(name, words) }
 
 // Wanted is a wish for a scale.
@@ -113,6 +118,14 @@ func bare(now time.Time) *Server {
 // Day and DateWord write a date as it is shown on the day now.
 func Day(now, t time.Time) string      { return bare(now).day(t) }
 func DateWord(now, t time.Time) string { return bare(now).dateWord(t) }
+
+// ShopList and ShopItem word a shopping list on the day now.
+func ShopList(now time.Time, bought shop.Sheet, ticked map[string]bool, action, recipe string) views.ShopList {
+	return bare(now).shopList(bought, ticked, action, recipe)
+}
+func ShopItem(now time.Time, item shop.Item, ticked bool) views.ShopItem {
+	return bare(now).shopItem(item, ticked)
+}
 
 // NewScriptSheet words a running order.
 func NewScriptSheet(d *Desk, segments []episode.Segment) views.ScriptSheet {

@@ -58,6 +58,10 @@ func TestTheTypedTextOfARefusedFormComesBack(t *testing.T) {
 	}{
 		{"/pitches", "times", []string{"dish", "who", "place", "note"}},
 		{"/pitches/1", "times", []string{"dish", "who", "place", "note"}},
+		{"/larder/plain-flour/packs", "price", []string{"amount"}},
+		{"/larder/plain-flour/packs/1", "price", []string{"amount"}},
+		{"/larder/plain-flour/stock", "useby", []string{"amount"}},
+		{"/larder/plain-flour/stock/1", "useby", []string{"amount"}},
 		{"/show", "pace", []string{"name", "host", "zone", "currency", "disclosure", "links"}},
 		{"/episodes/1/brief", "number", []string{"title", "dish", "inspired", "link", "look", "hook", "notes"}},
 		{"/episodes/1/segments", "planned", []string{"title", "narration"}},

@@ -7,9 +7,11 @@ import (
 
 	"github.com/go-chi/chi/v5"
 
+	"benchproof/kitchen/episode"
 	"benchproof/kitchen/fault"
 	"benchproof/kitchen/food"
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/shop"
 	"benchproof/views"
 )
 
@@ -22,9 +24,12 @@ func (s *Server) showLarder(w http.ResponseWriter, r *http.Request) error {
 	}
 	query, aisle := strings.TrimSpace(r.URL.Query().Get("q")), aisleOf(r)
 	foods := foundFoods(s.config.Larder, query, aisle)
+	if aisle == inStock {
+		return s.drawInStock(w, r, page)
+	}
 	view := views.LarderPage{
-		Page: page, Groups: larderGroups(foods), Found: count(len(foods), "food", "foods"), Aisles: aisleChoices(aisle),
-		Search: views.Form{ID: "search", Get: true, Action: "/larder", Submit: "Search", Fields: []views.Field{{Name: "q", Label: "Food", Value: query}}},
+		Page: page, Groups: larderGroups(foods, foodRow), Found: count(len(foods), "food", "foods"), Aisles: aisleChoices(aisle),
+		Search: larderSearch(query),
 	}
 	if query != "" {
 		view.Found += " for “" + query + "”"
@@ -35,8 +40,16 @@ func (s *Server) showLarder(w http.ResponseWriter, r *http.Request) error {
 	return s.draw(w, r, http.StatusOK, views.Larder(view))
 }
 
-// everyAisle stands for all of them in an address.
-const everyAisle = "all"
+func larderSearch(query string) views.Form {
+	return views.Form{ID: "search", Get: true, Action: "/larder", Submit: "Search", Fields: []views.Field{{Name: "q", Label: "Food", Value: query}}}
+}
+
+// In an address, everyAisle stands for all of them, and inStock for what is in
+// the larder now.
+const (
+	everyAisle = "all"
+	inStock    = "stock"
+)
 
 // aisleOf is the aisle an address asks for; without one a search looks in every
 // aisle, and the page begins with the first: the larder has over a thousand
@@ -75,20 +88,24 @@ func containsAll(text string, words []string) bool {
 }
 
 func aisleChoices(current string) []views.Choice {
-	choices := []views.Choice{{Text: "all aisles", Path: "/larder?aisle=" + everyAisle, Current: current == everyAisle}}
+	choices := []views.Choice{
+		{Text: "in stock", Path: "/larder?aisle=" + inStock, Current: current == inStock},
+		{Text: "all aisles", Path: "/larder?aisle=" + everyAisle, Current: current == everyAisle},
+	}
 	for _, aisle := range food.Aisles {
 		choices = append(choices, views.Choice{Text: aisle, Path: "/larder?aisle=" + urlText(aisle), Current: aisle == current})
 	}
 	return choices
 }
 
-func larderGroups(foods []*food.Food) []views.LarderGroup {
+// larderGroups are the foods by aisle, each worded by row.
+func larderGroups(foods []*food.Food, row func(*food.Food) views.FoodRow) []views.LarderGroup {
 	var groups []views.LarderGroup
 	for _, aisle := range food.Aisles {
 		group := views.LarderGroup{Aisle: aisle}
 		for _, f := range foods {
 			if f.Aisle == aisle {
-				group.Foods = append(group.Foods, foodRow(f))
+				group.Foods = append(group.Foods, row(f))
 			}
 		}
 		if len(group.Foods) > 0 {
@@ -125,16 +142,100 @@ func weightOf(w food.Weight) string {
 	return joined(", ", "1 "+unit, w.Form)
 }
 
-func (s *Server) showFood(w http.ResponseWriter, r *http.Request) error {
+// foodDesk is what a food's page is drawn from.
+type foodDesk struct {
+	food *food.Food
+	show episode.Show
+}
+
+// openFood finds the food of the address.
+func (s *Server) openFood(r *http.Request) (*foodDesk, error) {
 	f, ok := s.config.Larder.Food(chi.URLParam(r, "food"))
 	if !ok {
-		return fault.NotFoundf("The larder has no such food.")
+		return nil, fault.NotFoundf("The larder has no such food.")
 	}
-	page, err := s.page(r, f.Name, views.SectionLarder)
+	show, err := s.store.Show(r.Context())
+	return &foodDesk{f, show}, err
+}
+
+// foodAndForm finds the food of the address and reads the form sent to it.
+func (s *Server) foodAndForm(w http.ResponseWriter, r *http.Request) (*foodDesk, *typed, error) {
+	form, err := readTyped(w, r)
+	if err != nil {
+		return nil, nil, err
+	}
+	d, err := s.openFood(r)
+	return d, form, err
+}
+
+func (s *Server) showFood(w http.ResponseWriter, r *http.Request) error {
+	d, err := s.openFood(r)
 	if err != nil {
 		return err
 	}
-	return s.draw(w, r, http.StatusOK, views.Food(newFoodPage(page, f)))
+	return s.drawFood(w, r, d, http.StatusOK, views.Form{})
+}
+
+// redrawFood draws a food's page with a refused form in place of its own.
+func (s *Server) redrawFood(w http.ResponseWriter, r *http.Request, d *foodDesk, refused views.Form) error {
+	return s.drawFood(w, r, d, http.StatusUnprocessableEntity, refused)
+}
+
+func (s *Server) drawFood(w http.ResponseWriter, r *http.Request, d *foodDesk, status int, refused views.Form) error {
+	view := newFoodPage(s.pageOf(r, d.show.Name, d.food.Name, views.SectionLarder), d.food)
+	if refused.ID == view.AliasForm.ID {
+		view.AliasForm = refused
+	}
+	if err := s.addEntries(&view, r, d, refused); err != nil {
+		return err
+	}
+	return s.draw(w, r, status, views.Food(view))
+}
+
+// addEntries adds what the show notes of a food. What is bought as another food
+// is noted there.
+func (s *Server) addEntries(view *views.FoodPage, r *http.Request, d *foodDesk, refused views.Form) error {
+	switch as := shop.BoughtAs(d.food.ID); {
+	case as == "":
+		return nil
+	case as != d.food.ID:
+		view.BoughtAs = views.Link{Text: s.foodName(as), Path: foodPath(as)}
+		return nil
+	}
+	packs, err := s.store.Packs(r.Context(), d.food.ID)
+	if err != nil {
+		return err
+	}
+	stock, err := s.store.Stock(r.Context(), d.food.ID)
+	if err != nil {
+		return err
+	}
+	packForm, err := entryForm(s.packs(), d, r, refused)
+	if err != nil {
+		return err
+	}
+	stockForm, err := entryForm(s.stock(), d, r, refused)
+	if err != nil {
+		return err
+	}
+	packList, stockList := packEntries(s.packs(), d, packs, packForm), s.stockEntries(d, stock, stockForm)
+	view.Packs, view.Stock = &packList, &stockList
+	return nil
+}
+
+func (s *Server) foodName(id string) string {
+	if f, ok := s.config.Larder.Food(id); ok {
+		return f.Name
+	}
+	return id
+}
+
+// entryForm is the form of a kind of entry: the refused one, if it is that.
+func entryForm[T any](e entry[T], d *foodDesk, r *http.Request, refused views.Form) (views.Form, error) {
+	if refused.ID == e.word {
+		return refused, nil
+	}
+	return e.form(d, r)
 }
 
 func newFoodPage(page views.Page, f *food.Food) views.FoodPage {
@@ -153,9 +254,6 @@ func newFoodPage(page views.Page, f *food.Food) views.FoodPage {
 		if figure := f.Per100.Get(n); figure != nil {
 			view.Nutrients = append(view.Nutrients, views.Figure{Value: measure.FormatDecimal(*figure, 1) + "\u00a0" + n.Unit(), Label: n.String()})
 		}
-	}
-	for _, pack := range f.Packs {
-		view.Packs = append(view.Packs, joined(" ", pack.Amount.String(), pack.Name))
 	}
 	return view
 }
@@ -180,27 +278,19 @@ func sourceText(source string) string {
 
 // learnName keeps another name for a food, for every recipe from now on.
 func (s *Server) learnName(w http.ResponseWriter, r *http.Request) error {
-	form, err := readTyped(w, r)
+	d, form, err := s.foodAndForm(w, r)
 	if err != nil {
 		return err
 	}
-	f, ok := s.config.Larder.Food(chi.URLParam(r, "food"))
-	if !ok {
-		return fault.NotFoundf("The larder has no such food.")
-	}
 	name := form.needed("name", "Write the name to remember.")
 	if err := form.err(); err != nil {
-		page, pageErr := s.page(r, f.Name, views.SectionLarder)
-		if pageErr != nil {
-			return pageErr
-		}
-		view := newFoodPage(page, f)
-		view.AliasForm.Fields = filled(view.AliasForm.Fields, form.values.Get, err)
-		return s.draw(w, r, http.StatusUnprocessableEntity, views.Food(view))
+		refused := newFoodPage(views.Page{}, d.food).AliasForm
+		refused.Fields = filled(refused.Fields, form.values.Get, err)
+		return s.redrawFood(w, r, d, refused)
 	}
-	if err := s.store.LearnFood(r.Context(), name, f.ID); err != nil {
+	if err := s.store.LearnFood(r.Context(), name, d.food.ID); err != nil {
 		return err
 	}
-	s.flash(r, fmt.Sprintf("“%s” now means %s.", name, f.Name), "")
-	return seeOther(w, r, foodPath(f.ID))
+	s.flash(r, fmt.Sprintf("“%s” now means %s.", name, d.food.Name), "")
+	return seeOther(w, r, foodPath(d.food.ID))
 }

@@ -89,6 +89,8 @@ func (s *Server) showRoutes(r chi.Router) {
 	r.Get("/larder", s.do(s.showLarder))
 	r.Get("/larder/{food}", s.do(s.showFood))
 	r.Post("/larder/{food}/names", s.do(s.learnName))
+	entriesAt(r, "/larder/{food}/packs", s, s.packs())
+	entriesAt(r, "/larder/{food}/stock", s, s.stock())
 	r.Get("/shopping", s.do(s.showShopping))
 	r.Post("/shopping/ticks", s.do(s.tickShopping))
 	r.Get("/deleted", s.do(s.showDeleted))
@@ -169,4 +171,12 @@ func partsAt[T any](r chi.Router, at string, s *Server, p part[T]) {
 	if p.move != nil {
 		r.Post(at+"/{part}/move", s.do(h.move))
 	}
+}
+
+// entriesAt lays the routes of what is noted of a food: add, save, delete.
+func entriesAt[T any](r chi.Router, at string, s *Server, e entry[T]) {
+	h := entryHandlers(s, e)
+	r.Post(at, s.do(h.add))
+	r.Post(at+"/{entry}", s.do(h.save))
+	r.Post(at+"/{entry}/delete", s.do(h.remove))
 }

@@ -8,7 +8,7 @@ import (
 
 // Every page there is, for one episode with one of each part.
 var pages = []string{
-	"/", "/show", "/pitches", "/pitches?change=1", "/larder", "/larder/plain-flour", "/shopping", "/deleted",
+	"/", "/show", "/pitches", "/pitches?change=1", "/larder", "/larder?aisle=stock", "/larder/plain-flour", "/larder/plain-flour?change=pack-1", "/larder/plain-flour?change=stock-1", "/shopping", "/deleted",
 	"/recipes", "/recipes/new", "/recipes/new?episode=1", "/recipes/1", "/recipes/1/edit", "/recipes/1/edit?version=1&episode=1",
 	"/recipes/1/versions/1", "/recipes/1/changes?from=1&to=1", "/recipes/1/changes",
 	"/episodes/1", "/episodes/1/brief", "/episodes/1/recipe", "/episodes/1/trials", "/episodes/1/shop", "/episodes/1/shoot-day",
@@ -24,6 +24,8 @@ func furnished(t testing.TB) *site {
 	s := newSite(t)
 	at := s.start("Scones", scones)
 	s.post("/pitches", "dish", "Flan", "who", "Odalys", "times", "3")
+	s.post("/larder/plain-flour/packs", "amount", "1.5 kg", "price", "3.30")
+	s.post("/larder/plain-flour/stock", "amount", "800 g", "useby", "2027-03-28")
 	for _, c := range partCases {
 		if got := s.post(at+"/"+c.many, c.good...); got.status != http.StatusSeeOther {
 			t.Fatalf("adding a %s = %d", c.name, got.status)
@@ -71,6 +73,7 @@ func TestEveryPageIsBehindTheDoor(t *testing.T) {
 // posts are the addresses that forms are sent to.
 var posts = []string{
 	"/episodes", "/show", "/pitches", "/pitches/1", "/pitches/1/delete", "/pitches/1/episode", "/larder/plain-flour/names",
+	"/larder/plain-flour/packs", "/larder/plain-flour/packs/1", "/larder/plain-flour/packs/1/delete", "/larder/plain-flour/stock", "/larder/plain-flour/stock/1", "/larder/plain-flour/stock/1/delete",
 	"/shopping/ticks", "/deleted/pitch/1/restore", "/recipes", "/recipes/read", "/recipes/1/read", "/recipes/1/delete",
 	"/recipes/1/versions", "/recipes/1/versions/1", "/recipes/1/corrections", "/recipes/1/corrections/forget",
 	"/episodes/1/delete", "/episodes/1/brief", "/episodes/1/scale", "/episodes/1/version", "/episodes/1/ticks",

@@ -2,10 +2,8 @@ package web
 
 import (
 	"context"
-	"fmt"
 	"net/http"
 	"slices"
-	"strings"
 
 	"benchproof/kitchen/episode"
 	"benchproof/kitchen/measure"
@@ -31,7 +29,7 @@ func (s *Server) drawShop(w http.ResponseWriter, r *http.Request, d *desk, statu
 	if err != nil {
 		return err
 	}
-	batches, err := s.store.Batches(r.Context(), d.episode.ID)
+	batches, all, err := s.needsOf(r.Context(), d)
 	if err != nil {
 		return err
 	}
@@ -39,15 +37,19 @@ func (s *Server) drawShop(w http.ResponseWriter, r *http.Request, d *desk, statu
 	if err != nil {
 		return err
 	}
-	bought := shop.List(needs(d, batches), s.config.Larder)
+	shelf, err := s.shelf(r.Context(), d.show)
+	if err != nil {
+		return err
+	}
+	bought := shelf.List(all, s.config.Larder)
 	sheet := views.ShopSheet{
 		Page: page, EpisodeFrame: s.frame(d, views.SheetShop), Form: form, Total: makesTotal(d, batches),
-		List: shopList(bought, ticked, episodePath(d.episode.ID)+"/ticks", d.path(views.SheetRecipe)),
+		List: s.shopList(bought, ticked, episodePath(d.episode.ID)+"/ticks", d.path(views.SheetRecipe)),
 	}
 	if len(batches) == 0 {
 		sheet.List.Empty = "Nothing is planned to be made yet. Add a batch above."
 	} else if bought.Items() == 0 {
-		sheet.List.Empty = "The recipe asks for nothing to buy."
+		sheet.List.Empty = nothingToBuy(bought)
 	}
 	for _, b := range batches {
 		sheet.Batches = append(sheet.Batches, batchRow(s.batches(), b))
@@ -82,6 +84,23 @@ func madeOf(r recipe.Recipe, b episode.Batch) recipe.Recipe {
 	return r
 }
 
+// needsOf gives the episode's batches and what they need, by the day: a trial
+// may be made any day, all else on the shoot day.
+func (s *Server) needsOf(ctx context.Context, d *desk) ([]episode.Batch, []shop.Need, error) {
+	batches, err := s.store.Batches(ctx, d.episode.ID)
+	if err != nil {
+		return nil, nil, err
+	}
+	day, err := s.store.ShootDay(ctx, d.episode.ID)
+	all := needs(d, batches)
+	for i := range all {
+		if all[i].Batch != string(episode.TrialBatch) {
+			all[i].On = day.On
+		}
+	}
+	return batches, all, err
+}
+
 // makesTotal words what all batches come to: "3 makes, 48 knots".
 func makesTotal(d *desk, batches []episode.Batch) string {
 	var makes measure.Number
@@ -109,52 +128,6 @@ func (s *Server) ticked(ctx context.Context, episodeID int64) (map[string]bool, 
 		set[key] = true
 	}
 	return set, err
-}
-
-// shopList words a shopping list; its questions lead to recipePath.
-func shopList(bought shop.Sheet, ticked map[string]bool, tickAction, recipePath string) views.ShopList {
-	list := views.ShopList{TickAction: tickAction}
-	left := 0
-	for _, aisle := range bought.Aisles {
-		block := views.AisleBlock{Name: aisle.Name}
-		for _, item := range aisle.Items {
-			if !ticked[item.Key] {
-				left++
-			}
-			block.Items = append(block.Items, shopItem(item, ticked[item.Key]))
-		}
-		list.Aisles = append(list.Aisles, block)
-	}
-	if all := bought.Items(); all > 0 {
-		list.Left = fmt.Sprintf("%d of %d still to get", left, all)
-	}
-	for _, q := range bought.Questions {
-		list.Questions = append(list.Questions, views.OpenLink{Text: "“" + q.Text + "”: " + q.Reason, Path: recipePath})
-	}
-	return list
-}
-
-func shopItem(item shop.Item, ticked bool) views.ShopItem {
-	row := views.ShopItem{Key: item.Key, Measure: item.Measure, Food: item.Name, Small: item.Small, Question: item.Question, Ticked: ticked}
-	var asides []string
-	if item.Optional {
-		asides = append(asides, "optional")
-	}
-	if item.ToTaste {
-		asides = append(asides, "to taste")
-	}
-	if item.Estimate {
-		asides = append(asides, "weight estimated")
-	}
-	row.Small = joined(" · ", append([]string{row.Small}, asides...)...)
-	if len(item.Uses) > 1 {
-		var uses []string
-		for _, use := range item.Uses {
-			uses = append(uses, joined(" ", use.Batch, use.Measure))
-		}
-		row.Detail = strings.Join(uses, " · ")
-	}
-	return row
 }
 
 // tick ticks an item off, or takes the tick away.
@@ -188,6 +161,14 @@ func (s *Server) showShopping(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	show, err := s.store.Show(r.Context())
+	if err != nil {
+		return err
+	}
+	shelf, err := s.shelf(r.Context(), show)
+	if err != nil {
+		return err
+	}
 	view := views.ShoppingPage{Page: page}
 	var all []shop.Need
 	for _, d := range coming {
@@ -195,11 +176,11 @@ func (s *Server) showShopping(w http.ResponseWriter, r *http.Request) error {
 			Date: s.dateWord(d.episode.ReleaseOn), Number: numberWord(d.episode.Number), Title: d.episode.Title,
 			Path: d.path(views.SheetShop), Stage: string(d.episode.Stage),
 		})
-		batches, err := s.store.Batches(r.Context(), d.episode.ID)
+		_, its, err := s.needsOf(r.Context(), d)
 		if err != nil {
 			return err
 		}
-		for _, need := range needs(d, batches) {
+		for _, need := range its {
 			need.Batch = joined(" ", numberWord(d.episode.Number), need.Batch)
 			all = append(all, need)
 		}
@@ -208,8 +189,12 @@ func (s *Server) showShopping(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	view.List = shopList(shop.List(all, s.config.Larder), ticked, "/shopping/ticks", "/recipes")
-	if len(view.List.Aisles) == 0 {
+	bought := shelf.List(all, s.config.Larder)
+	view.List = s.shopList(bought, ticked, "/shopping/ticks", "/recipes")
+	switch {
+	case len(bought.Held) > 0 && bought.Items() == 0:
+		view.List.Empty = nothingToBuy(bought)
+	case bought.Items() == 0:
 		view.List.Empty = "No coming episode has anything to buy. Plan batches on an episode's Shop sheet."
 	}
 	return s.draw(w, r, http.StatusOK, views.Shopping(view))

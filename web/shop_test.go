@@ -35,10 +35,10 @@ func TestShopItemSaysWhatItIsAndWhatFor(t *testing.T) {
 		{"a question", shop.Item{Name: "lard", Question: "How much is a knob?"}, views.ShopItem{Food: "lard", Question: "How much is a knob?"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			if diff := cmp.Diff(c.want, web.ShopItem(c.item, false)); diff != "" {
+			if diff := cmp.Diff(c.want, web.ShopItem(today, c.item, false)); diff != "" {
 				t.Errorf("ShopItem (-want +got):\n%s", diff)
 			}
-			if !web.ShopItem(c.item, true).Ticked {
+			if !web.ShopItem(today, c.item, true).Ticked {
 				t.Error("a ticked item is drawn unticked")
 			}
 		})
@@ -64,7 +64,7 @@ func TestShopListCountsWhatIsLeft(t *testing.T) {
 		{"all", map[string]bool{"a": true, "b": true, "c": true}, "0 of 3 still to get"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			got := web.ShopList(sheet, c.ticked, "/tick", "/recipe")
+			got := web.ShopList(today, sheet, c.ticked, "/tick", "/recipe")
 			if got.Left != c.left || got.TickAction != "/tick" || len(got.Aisles) != 2 {
 				t.Errorf("left %q, action %q, %d aisles, want %q", got.Left, got.TickAction, len(got.Aisles), c.left)
 			}
@@ -81,7 +81,7 @@ func TestShopListCountsWhatIsLeft(t *testing.T) {
 			}
 		})
 	}
-	if got := web.ShopList(shop.Sheet{}, nil, "", ""); got.Left != "" {
+	if got := web.ShopList(today, shop.Sheet{}, nil, "", ""); got.Left != "" {
 		t.Errorf("an empty list has %q", got.Left)
 	}
 }

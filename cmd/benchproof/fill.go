@@ -42,6 +42,9 @@ func (f *filler) fill(ctx context.Context) error {
 			return fmt.Errorf("episode %d: %w", e.Brief.Number, err)
 		}
 	}
+	if err := f.fillShelf(ctx); err != nil {
+		return err
+	}
 	for _, p := range f.show.Pitches {
 		if err := f.fillPitch(ctx, p); err != nil {
 			return fmt.Errorf("pitch %s: %w", p.Dish, err)
@@ -214,4 +217,19 @@ func (f *filler) fillPitch(ctx context.Context, p demo.Pitch) error {
 		return fmt.Errorf("there is no episode %d", p.Episode)
 	}
 	return f.st.LinkPitch(ctx, id, episodeID)
+}
+
+// fillShelf writes packs, prices and stock.
+func (f *filler) fillShelf(ctx context.Context) error {
+	for _, p := range f.show.Packs {
+		if _, err := f.st.AddPack(ctx, p); err != nil {
+			return fmt.Errorf("pack of %s: %w", p.FoodID, err)
+		}
+	}
+	for _, held := range f.show.Stock {
+		if _, err := f.st.AddStock(ctx, held); err != nil {
+			return fmt.Errorf("stock of %s: %w", held.FoodID, err)
+		}
+	}
+	return nil
 }

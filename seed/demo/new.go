@@ -21,6 +21,8 @@ func New(today time.Time) (Show, error) {
 		Show:    channel(),
 		Recipes: m.recipes(),
 		Pitches: pitches(),
+		Packs:   packs(),
+		Stock:   m.stock(),
 		Episodes: []Episode{
 			m.knots(), m.pickles(), m.tart(), m.custards(),
 			m.stew(), m.fish(), m.soup(), m.beans(),

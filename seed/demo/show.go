@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/shop"
 )
 
 // Show is the whole demo show. Nothing in it has an ID or a revision: parts
@@ -14,6 +15,8 @@ type Show struct {
 	Recipes  []Recipe
 	Pitches  []Pitch
 	Episodes []Episode // by number
+	Packs    []shop.Pack
+	Stock    []shop.Stock
 }
 
 // Recipe is a recipe in its versions.

@@ -52,12 +52,67 @@ func food() views.FoodPage {
 			{Value: "361 kcal", Label: "energy"}, {Value: "13.4 g", Label: "water"}, {Value: "12 g", Label: "protein"}, {Value: "1.7 g", Label: "fat"},
 			{Value: "72.5 g", Label: "carbohydrate"}, {Value: "2 mg", Label: "sodium"}, {Value: "–", Label: "sugars, not known"},
 		},
-		Allergens: "wheat (gluten)", Packs: []string{"1.5 kg bag", "5 kg bag"}, Source: "USDA SR 20083",
+		Allergens: "wheat (gluten)", Source: "USDA SR 20083", Stock: breadFlourStock(), Packs: breadFlourPacks(),
 		UsedIn: []views.Link{{Text: "Rye knots", Path: "/recipes/9"}},
 		AliasForm: views.Form{
 			ID: "alias", Title: "Another name", Action: "/larder/bread-flour/names", Submit: "Add name",
 			Fields: []views.Field{{Name: "name", Label: "Also called"}},
 		},
+	}
+}
+
+func breadFlourPacks() *views.FoodEntries {
+	return &views.FoodEntries{
+		Rows: []views.FoodEntry{
+			{Measure: "1.5 kg", Text: "$3.90", Small: "$2.60 a kg", Of: "the pack of 1.5 kg", EditPath: "/larder/bread-flour?change=pack-1#pack", DeleteAction: "/larder/bread-flour/packs/1/delete"},
+			{Measure: "5 kg", Text: "no price", Of: "the pack of 5 kg", EditPath: "/larder/bread-flour?change=pack-2#pack", DeleteAction: "/larder/bread-flour/packs/2/delete"},
+		},
+		Form: packForm(),
+	}
+}
+
+func packForm() views.Form {
+	return views.Form{
+		ID: "pack", Title: "Add pack", Action: "/larder/bread-flour/packs", Submit: "Add pack", Guard: true,
+		Fields: []views.Field{
+			{Name: "amount", Label: "Pack of", Required: true, Hint: "What one of them holds. Usual: 1 kg bag, 1.5 kg bag."},
+			{Name: "price", Label: "Price", Kind: views.FieldDecimal, Unit: "NZD", Hint: "Leave it empty if you do not know it."},
+		},
+	}
+}
+
+func breadFlourStock() *views.FoodEntries {
+	return &views.FoodEntries{
+		Rows: []views.FoodEntry{
+			{Measure: "400 g", Text: "use by 1 Mar", Mark: views.Mark{Kind: views.MarkLook, Text: "past its date: not counted. Throw it out or correct the date"}, Of: "400 g in the larder", EditPath: "/larder/bread-flour?change=stock-2#stock", DeleteAction: "/larder/bread-flour/stock/2/delete"},
+			{Measure: "1.2 kg", Text: "use by 30 Jun", Of: "1.2 kg in the larder", EditPath: "/larder/bread-flour?change=stock-1#stock", DeleteAction: "/larder/bread-flour/stock/1/delete"},
+		},
+		Form: views.Form{
+			ID: "stock", Title: "Add stock", Action: "/larder/bread-flour/stock", Submit: "Add stock", Guard: true,
+			Fields: []views.Field{
+				{Name: "amount", Label: "Amount", Required: true, Hint: "What is there: 200 g, 1.5 kg, 1 L, 6."},
+				{Name: "useby", Label: "Use by", Kind: views.FieldDate, Hint: "The last day it may be used, from the pack. Leave it empty if there is none."},
+			},
+		},
+	}
+}
+
+// foodRefused has nothing noted yet, and a first price that was refused.
+func foodRefused() views.FoodPage {
+	p := food()
+	p.Packs = &views.FoodEntries{Empty: "No packs are noted. With packs and prices the shopping list says what to buy and what it costs.", Form: packForm()}
+	p.Packs.Form.Fields[0].Value = "1.5 kg"
+	p.Packs.Form.Fields[1].Value, p.Packs.Form.Fields[1].Error = "four", "“four” is not a price in NZD. Write it like 2.49."
+	p.Stock = &views.FoodEntries{Empty: "None is noted. What is in the larder is taken off the shopping list.", Form: breadFlourStock().Form}
+	return p
+}
+
+// yolk is bought as another food.
+func yolk() views.FoodPage {
+	return views.FoodPage{
+		Page: page("egg yolk: Larder", views.SectionLarder), Name: "egg yolk", Aisle: "Dairy and eggs", Path: "/larder",
+		BoughtAs: views.Link{Text: "egg", Path: "/larder/egg"}, Allergens: "egg",
+		Weights: []views.WeightRow{{Grams: "17 g", Of: "1 large", Source: "USDA SR 01125"}},
 	}
 }
 

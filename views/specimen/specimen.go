@@ -47,6 +47,8 @@ func Pages() []Specimen {
 		{"recipes", views.Recipes(recipes())},
 		{"larder", views.Larder(larder())},
 		{"food", views.Food(food())},
+		{"food-refused", views.Food(foodRefused())},
+		{"food-bought-as", views.Food(yolk())},
 		{"shopping", views.Shopping(shopping())},
 		{"pitches", views.Pitches(pitches())},
 		{"show", views.Show(show())},

@@ -59,12 +59,12 @@ func shopList(tick string) views.ShopList {
 		TickAction: tick, Left: "6 of 9 still to get",
 		Aisles: []views.AisleBlock{
 			{Name: "Dairy and eggs", Items: []views.ShopItem{
-				{Key: "buttermilk", Measure: "870 mL", Food: "buttermilk", Small: "3⅔ cups", Detail: "shoot 580 mL · swap-out 290 mL"},
-				{Key: "unsalted-butter", Measure: "450 g", Food: "unsalted butter", Small: "1 lb", Detail: "shoot 300 g · swap-out 150 g", Ticked: true},
+				{Key: "buttermilk", Measure: "870 mL", Food: "buttermilk", Path: "/larder/buttermilk", Buy: "2 × 500 mL, $5.80 · 130 mL left over", Late: "in the larder and too old on the day: 300 mL, use by 1 Mar", Small: "3⅔ cups", Detail: "shoot 580 mL · swap-out 290 mL"},
+				{Key: "unsalted-butter", Measure: "250 g", Food: "unsalted butter", Path: "/larder/unsalted-butter", Buy: "1 × 250 g, $4.85", Have: "200 g from the larder", Small: "9 oz", Detail: "shoot 300 g · swap-out 150 g", Ticked: true},
 				{Key: "butter", Measure: "6 knobs", Food: "butter", Question: "a knob is not a measure we know"},
 			}},
 			{Name: "Flours and grains", Items: []views.ShopItem{
-				{Key: "strong-white-flour", Measure: "960 g", Food: "strong white flour", Small: "2 lb 2 oz", Detail: "shoot 640 g · swap-out 320 g"},
+				{Key: "strong-white-flour", Measure: "960 g", Food: "strong white flour", Path: "/larder/strong-white-bread-flour", Buy: "1 × 1 kg, $2.90 · 40 g left over", Small: "2 lb 2 oz", Detail: "shoot 640 g · swap-out 320 g"},
 				{Key: "rye-flour", Measure: "360 g", Food: "wholegrain rye flour", Small: "12¾ oz", Detail: "shoot 240 g · swap-out 120 g", Ticked: true},
 			}},
 			{Name: "Baking", Items: []views.ShopItem{
@@ -75,6 +75,11 @@ func shopList(tick string) views.ShopList {
 				{Key: "smoked-salt", Measure: "3–6 tsp", Food: "smoked salt"},
 				{Key: "black-pepper", Food: "black pepper", Detail: "to taste"},
 			}},
+		},
+		Sum: "$13.55", SumOf: "for 3 of 9 items; 6 without a price",
+		Held: []views.HeldItem{
+			{Measure: "60 g", Food: "honey", Path: "/larder/honey", Have: "there: 340 g"},
+			{Measure: "3", Food: "eggs", Path: "/larder/egg", Have: "there: 4, use by 12 Mar; 6"},
 		},
 		Questions: []views.OpenLink{{Text: "“a little of what the smoker gives” was not read", Path: "/recipes/9/edit"}},
 	}
