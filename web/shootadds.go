@@ -1,26 +1,19 @@
 package web
 
 import (
-	"strings"
-
 	"benchproof/kitchen/episode"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/shoot"
 	"benchproof/kitchen/shop"
 )
 
-// addsText says what an option's swap-outs add to the shopping.
-func (s *Server) addsText(d *desk, p *shootPlan, o shoot.Option) string {
+// addsText says what an option's swap-outs add to the shopping and to its cost.
+func addsText(t trolley, d *desk, p *shootPlan, o shoot.Option) string {
 	if len(o.Cuts) == 0 {
 		return ""
 	}
-	var items []string
-	for _, aisle := range shop.List(swapNeeds(d, p, o), s.config.Larder).Aisles {
-		for _, item := range aisle.Items {
-			items = append(items, joined(" ", item.Measure, item.Name))
-		}
-	}
-	return "adds to the shopping: " + strings.Join(items, ", ")
+	items, cost := t.adds(swapNeeds(d, p, o))
+	return joined("; ", "adds to the shopping: "+items, cost)
 }
 
 // swapNeeds are what an option's swap-outs need, as the shop asks for them.

@@ -37,7 +37,9 @@ func (s *Server) drawShootDay(w http.ResponseWriter, r *http.Request, d *desk, s
 	sheet := newShootDay(p, noPlan)
 	sheet.Page, sheet.EpisodeFrame = page, s.frame(d, views.SheetShootDay)
 	if sheet.IsPlanned() {
-		s.addTrade(&sheet, r, d, p)
+		if err := s.addTrade(&sheet, r, d, p); err != nil {
+			return err
+		}
 		s.addExports(&sheet, d, p)
 	}
 	s.addSearch(&sheet, p)

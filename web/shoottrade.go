@@ -13,31 +13,36 @@ import (
 
 // addTrade words what extra makes would save, or leaves it behind a link: it
 // takes as long again as the plan.
-func (s *Server) addTrade(sheet *views.ShootDaySheet, r *http.Request, d *desk, p *shootPlan) {
+func (s *Server) addTrade(sheet *views.ShootDaySheet, r *http.Request, d *desk, p *shootPlan) error {
 	if len(p.day.Batches[0].Stages) == 0 || p.day.Batches[0].Ahead {
-		return
+		return nil
 	}
 	sheet.TradeNote = "A swap-out is one more make, taken ahead without filming to the end of a long wait. It may begin up to two hours before the day; what stands cold may be made the evening before."
 	if r.URL.Query().Get("swapouts") == "" {
 		sheet.TradePath = d.path(views.SheetShootDay) + "?swapouts=1#swap-outs"
-		return
+		return nil
 	}
 	options, err := p.swapOuts(r.Context())
 	if err != nil {
 		sheet.TradeNote = "No comparison: " + p.say(err)
-		return
+		return nil
 	}
-	sheet.Trade = s.tradeRows(d, p, options)
+	shopping, err := s.trolleyOf(r.Context(), d)
+	if err != nil {
+		return err
+	}
+	sheet.Trade = tradeRows(shopping, d, p, options)
 	if slices.ContainsFunc(p.day.Batches, func(b shoot.Batch) bool { return b.Ahead && b.Until == nil }) {
 		sheet.TradeNote += " Compared without the swap-outs planned already."
 	}
 	if len(p.steps) > 0 {
 		sheet.TradeNote += " Compared without what is fixed about single steps."
 	}
+	return nil
 }
 
 // tradeRows words the options, as far as one more make still helps.
-func (s *Server) tradeRows(d *desk, p *shootPlan, options []shoot.Option) []views.TradeRow {
+func tradeRows(t trolley, d *desk, p *shootPlan, options []shoot.Option) []views.TradeRow {
 	var rows []views.TradeRow
 	for i, o := range options {
 		row := views.TradeRow{DayFact: views.DayFact{Measure: strconv.Itoa(o.Makes), Text: p.tradeText(o)}}
@@ -52,7 +57,7 @@ func (s *Server) tradeRows(d *desk, p *shootPlan, options []shoot.Option) []view
 		if !o.Optimal && p.day.Finish == 0 {
 			row.Mark = views.Mark{Kind: views.MarkLook, Text: "nothing can wrap before " + p.at(o.Bound)}
 		}
-		row.Adds = s.addsText(d, p, o)
+		row.Adds = addsText(t, d, p, o)
 		if row.Picked = p.isPicked(row.Stages); !row.Picked {
 			row.PickAction = d.path(views.SheetShootDay) + "/swap-outs"
 		}

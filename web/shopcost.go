@@ -3,7 +3,9 @@ package web
 import (
 	"context"
 	"fmt"
+	"slices"
 	"strings"
+	"time"
 
 	"github.com/bojanz/currency"
 
@@ -11,19 +13,42 @@ import (
 	"benchproof/kitchen/shop"
 )
 
-// whatItAdds says what more needs add to an episode's shopping, and what they
-// add to its cost, in a few words: see addsWords.
-func (s *Server) whatItAdds(ctx context.Context, d *desk, more []shop.Need) (items, cost string, err error) {
-	_, before, err := s.needsOf(ctx, d)
+// trolley is what an episode's shopping is compared with: the needs it has and
+// what the show knows of packs, prices and stock.
+type trolley struct {
+	shelf  shop.Shelf
+	larder *food.Larder
+	before []shop.Need
+	day    time.Time // the shoot day; zero if not set
+}
+
+// trolleyOf is the episode's shopping without the swap-outs up to a step: those
+// are what is weighed up against it.
+func (s *Server) trolleyOf(ctx context.Context, d *desk) (trolley, error) {
+	batches, all, err := s.needsOf(ctx, d)
 	if err != nil {
-		return "", "", err
+		return trolley{}, err
 	}
-	shelf, err := s.shelf(ctx, d.show)
-	if err != nil {
-		return "", "", err
+	t := trolley{larder: s.config.Larder}
+	for i, need := range all {
+		if batches[i].Step == 0 {
+			t.before = append(t.before, need)
+		}
+		if !need.On.IsZero() {
+			t.day = need.On
+		}
 	}
-	items, cost = addsWords(shelf, s.config.Larder, before, more)
-	return items, cost, nil
+	t.shelf, err = s.shelf(ctx, d.show)
+	return t, err
+}
+
+// adds is addsWords for what more is made on the shoot day.
+func (t trolley) adds(more []shop.Need) (items, cost string) {
+	more = slices.Clone(more)
+	for i := range more {
+		more[i].On = t.day
+	}
+	return addsWords(t.shelf, t.larder, t.before, more)
 }
 
 // addsWords says what more needs add to those before, "200 g plain flour, 100 g

@@ -1,6 +1,7 @@
 package web_test
 
 import (
+	"net/url"
 	"strings"
 	"testing"
 	"time"
@@ -230,4 +231,24 @@ func TestAddsWordsSayWhatMoreNeedsAdd(t *testing.T) {
 			}
 		})
 	}
+}
+
+// The shoot day's trade says what an extra make costs: whole packs, and what is
+// in the larder first if it keeps to the day.
+func TestTheTradeSaysWhatAnExtraMakeCosts(t *testing.T) {
+	s, path := startLoaf(t, 1) // 500 g of bread flour a make
+	trade := path + "/shoot-day?swapouts=1"
+	s.shows(trade, "adds to the shopping: 500 g")
+	if page := words(s.get(trade).body); strings.Contains(page, "about €") || strings.Contains(page, "more packs") {
+		t.Errorf("without prices the trade tells a cost: %s", page)
+	}
+	const flour = "/larder/strong-white-bread-flour"
+	s.post(flour+"/packs", "amount", "500 g", "price", "1.40")
+	s.shows(trade, "about €1.40")
+	s.post(flour+"/stock", "amount", "1.2 kg", "useby", "2027-03-05")
+	s.shows(trade, "no more packs")
+	shootOn(t, s, path, "2027-03-06")
+	s.shows(trade, "about €1.40")
+	s.send(path+"/shoot-day/swap-outs", url.Values{"stage": {"2 "}})
+	s.shows(trade, "about €1.40") // weighed up against the day without it
 }
