@@ -9,17 +9,19 @@ type ShootDaySheet struct {
 	Form    Form // what the day is planned with
 	Kitchen Form // what the kitchen holds, who and what is there
 	Moments []MomentRow
-	Moment  Form      // adds or changes one of them
-	Empty   string    // what to do when there is nothing to plan
-	Problem string    // what to change when there is no plan; "" if there is
-	Notes   []string  // what the plan leaves out or could not keep: "6 makes are planned …"
-	Facts   []DayFact // when it begins and wraps, the work in it
-	Rows    []DayRow  // the plan in order of time
-	Chart   DayChart  // zero without a plan
-	Before  []DayFact // what must be done the day before
-	Moved   []DayFact // what this plan moved against the one before
-	Fixed   []DayRow  // without a plan: the steps of which something is fixed, to be changed
-	Step    *Form     // what is fixed about one step; nil if none is asked for
+	Moment  Form         // adds or changes one of them
+	Empty   string       // what to do when there is nothing to plan
+	Problem string       // what to change when there is no plan; "" if there is
+	Notes   []string     // what the plan leaves out or could not keep: "6 makes are planned …"
+	Facts   []DayFact    // when it begins and wraps, the work in it
+	Rows    []DayRow     // the plan in order of time
+	Chart   DayChart     // zero without a plan
+	Holding []HoldingRow // what stands neither cold nor hot for too long
+	Defers  string       // whose advice goes before those rows
+	Before  []DayFact    // what must be done the day before
+	Moved   []DayFact    // what this plan moved against the one before
+	Fixed   []DayRow     // without a plan: the steps of which something is fixed, to be changed
+	Step    *Form        // what is fixed about one step; nil if none is asked for
 
 	Under      string // how far the day has come: "Replanned at 14:05: 3 steps done"; "" before it begins
 	AnewAction string // takes it back to before its beginning
@@ -96,6 +98,13 @@ func (r DayRow) State() string {
 		return "… under way"
 	}
 	return ""
+}
+
+// HoldingRow is food that stands neither cold nor hot for too long.
+type HoldingRow struct {
+	From, To string // "09:10", "to 12:20"
+	Text     string
+	Cautions []Caution
 }
 
 // MomentRow is something at a fixed time of the day.

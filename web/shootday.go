@@ -7,6 +7,7 @@ import (
 
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/safety"
 	"benchproof/views"
 )
 
@@ -41,6 +42,9 @@ func (s *Server) drawShootDay(w http.ResponseWriter, r *http.Request, d *desk, s
 			return err
 		}
 		s.addExports(&sheet, d, p)
+	}
+	if sheet.IsPlanned() {
+		sheet.Holding, sheet.Defers = s.holdingRows(p), safety.Deferral
 	}
 	s.addSearch(&sheet, p)
 	if err := s.addShootForms(&sheet, r, d, p, forms); err != nil {

@@ -156,6 +156,14 @@ func shootDay() views.ShootDaySheet {
 				{Name: "waits", Y: 82, Line: 66, Bars: []views.ChartBar{{X: "269.5", Y: 70, Width: "236.0", Height: 16, Kind: views.BarWait, From: "09:15", To: "10:15", Words: "Prove until it springs back slowly."}}},
 			},
 		},
+		Holding: []views.HoldingRow{{
+			From: "09:15", To: "to 11:40", Text: "Stands 2 h 25 min between cold and hot, until “Bake at 220 °C. (shoot)”",
+			Cautions: []views.Caution{
+				{Text: "Put it into the refrigerator within 2 hours, 1 hour where it is above 32 °C (90 °F).", Source: "USDA FSIS, Refrigeration: The Basics"},
+				{Text: "Between 2 and 4 hours from 5 °C to 60 °C, added up: use it at once, do not keep it.", Source: "FSANZ Standard 3.2.2"},
+			},
+		}},
+		Defers: "These are common cautions, not a guarantee: the advice of your local food authority goes first.",
 		Before: []views.DayFact{
 			{Measure: "10 min", Text: "Whisk the custard over the heat until it coats the spoon.", Small: "Custard · hob"},
 			{Measure: "5 min", Text: "Press film onto it and chill.", Small: "Custard · fridge", Mark: views.Mark{Kind: views.MarkLook, Text: "a guess: the step does not say"}},
