@@ -56,7 +56,7 @@ func write(t *testing.T, name, text string) string {
 
 func TestVerifyPrintsTheShapeAsPromised(t *testing.T) {
 	recipe := write(t, "r.txt", "Bread\n\n2½ cups bread flour\n1 tsp salt\n\nMix and knead for 10 minutes.\n")
-	cut := "WEBVTT\n\n00:01:23.450 --> 00:01:26.000\nTwo cups of bread flour\n\n00:01:26.000 --> 00:01:29.000\nand a teaspoon of salt, and fifty grams of raisins\n"
+	cut := "WEBVTT\n\n00:01:23.450 --> 00:01:26.000\nTwo cups of bread flour\n\n00:01:26.000 --> 00:01:29.000\nand a teaspoon of salt, and fifty grams of raisins\n\n00:01:29.000 --> 00:01:31.000\nknead for ten minutes\n"
 	got := object(t, cut, "verify", "--recipe", recipe, "--captions", "-")
 	if n := len(got["findings"].([]any)); n != 2 {
 		t.Fatalf("%d findings, want 2: %v", n, got)

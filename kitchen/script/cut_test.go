@@ -24,9 +24,13 @@ type cut struct {
 	truth    map[string]time.Duration
 }
 
-// heldOut tells the cuts of the later held-out sets, from 13 on; the README
-// beside them tells which of them were looked at since.
-func (c cut) heldOut() bool { return c.name >= "13" }
+// heldOut tells the cuts that nobody looks into, lest anybody tune the rules to
+// them: 17–18, 24–28 and 34–38. The README beside them tells when each set was
+// written and first tried.
+func (c cut) heldOut() bool {
+	n, _, _ := strings.Cut(c.name, "-")
+	return n >= "17" && n <= "18" || n >= "24" && n <= "28" || n >= "34" && n <= "38"
+}
 
 func readCuts(t testing.TB) []cut {
 	t.Helper()

@@ -7,7 +7,10 @@ import (
 	"benchproof/kitchen/food"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/verify/about"
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
 )
 
 // Cue is one caption of the cut, without mark-up.
@@ -77,15 +80,8 @@ type Checker struct {
 // of their starts. It needs no punctuation and takes time in proportion to the
 // words and to the recipe's steps.
 func (c Checker) Check(r recipe.Recipe, cues []Cue) Report {
-	t := speech.Cut(cues)
-	j := &judge{
-		checker: c, recipe: r, text: t, said: speech.Find(t),
-		system: r.System.Or(c.System),
-	}
-	j.book = readBook(r, c.Larder)
-	j.mentions = j.book.mentionsIn(t)
-	j.places = j.book.place(t)
-	j.tie()
+	scale := same.Scale{Larder: c.Larder, System: r.System.Or(c.System)}
+	j := newJudge(about.Read(speech.Cut(cues), written.Read(r, c.Larder), scale))
 	j.foods()
 	j.steps()
 	j.pairs()

@@ -5,54 +5,52 @@ import (
 	"slices"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/about"
 	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
 )
-
-// loose are units that nobody measures; leaving them out on air is no slip.
-var loose = map[measure.Unit]bool{measure.Pinch: true, measure.Dash: true, measure.Handful: true, measure.Splash: true,
-	measure.Squeeze: true, measure.Drizzle: true, measure.Glug: true, measure.Knob: true, measure.Drop: true, measure.Smidgen: true, measure.Dollop: true}
 
 // missing finds what is written and never said: amounts of ingredients, oven
 // settings, and the times of steps that nobody stands beside.
 func (j *judge) missing() {
-	if len(j.text.Words) == 0 {
+	if len(j.Text.Words) == 0 {
 		return
 	}
-	for n, it := range j.book.items {
-		l := it.line
-		if !l.HasAmount || l.ToTaste || l.Optional || loose[l.Amount.Unit] || j.isSaid(n) {
+	for n, it := range j.Book.Items {
+		l := it.Line
+		if !l.HasAmount || l.ToTaste || l.Optional || about.Loose[l.Amount.Unit] || j.isSaid(n) {
 			continue
 		}
-		j.miss(j.whereFood(n), Finding{Written: measureOf(l.Text), Line: l.Text, Number: l.Number})
+		j.miss(j.whereFood(n), Finding{Written: measureOf(l), Line: l.Text, Number: l.Number})
 	}
-	var heats []fact
-	for n, f := range j.book.facts {
+	var heats []written.Fact
+	for n, f := range j.Book.Facts {
 		switch {
-		case f.place < 0 || f.total || f.part || f.kind == speech.Count || f.kind == speech.Length || f.kind == speech.Time && f.hands || j.isFactSaid(n):
+		case f.Place < 0 || f.Total || f.Part || f.Kind == speech.Count || f.Kind == speech.Length || j.isFactSaid(n):
 			continue
-		case f.kind == speech.Heat:
-			if slices.ContainsFunc(heats, func(h fact) bool { return h.text == f.text }) {
+		case f.Kind == speech.Heat:
+			if slices.ContainsFunc(heats, func(h written.Fact) bool { return h.Text == f.Text }) {
 				continue
 			}
 			heats = append(heats, f)
 		}
-		j.miss(j.whereStep(f.place), Finding{Written: f.text, Line: f.line, Number: f.number})
+		j.miss(j.whereStep(f.Place), Finding{Written: f.Text, Line: f.Line, Number: f.Number})
 	}
 }
 
 // isSaid tells whether an amount was said of line n, or that amount of the same
 // food where it was taken for another line's.
 func (j *judge) isSaid(n int) bool {
-	it := j.book.items[n]
-	for i, t := range j.ties {
-		if t.aside && !t.agrees || t.item < 0 || j.said[i].Kind == speech.Share || loose[j.said[i].Amount.Unit] {
+	it := j.Book.Items[n]
+	for i, t := range j.Ties {
+		if t.Aside && !j.agreed[i] || t.Item < 0 || j.Said[i].Kind == speech.Share || about.Loose[j.Said[i].Amount.Unit] {
 			continue
 		}
-		if t.item == n {
+		if t.Item == n {
 			return true
 		}
-		other := j.book.items[t.item].line
-		if other.FoodID == it.line.FoodID && it.line.FoodID != "" && j.equalItem(j.said[i], n) && (!t.agrees || j.saidOften(t.item, i)) {
+		other := j.Book.Items[t.Item].Line
+		if other.FoodID == it.Line.FoodID && it.Line.FoodID != "" && j.EqualItem(j.Said[i], n) && (!j.agreed[i] || j.saidOften(t.Item, i)) {
 			return true
 		}
 	}
@@ -61,8 +59,8 @@ func (j *judge) isSaid(n int) bool {
 
 // saidOften tells whether line n has an agreeing amount besides number i.
 func (j *judge) saidOften(n, i int) bool {
-	for p, t := range j.ties {
-		if p != i && t.item == n && t.agrees && j.said[p].Kind != speech.Share {
+	for p, t := range j.Ties {
+		if p != i && t.Item == n && j.agreed[i] && j.Said[p].Kind != speech.Share {
 			return true
 		}
 	}
@@ -72,19 +70,19 @@ func (j *judge) saidOften(n, i int) bool {
 // spokenParts tells whether an article already says it: "the juice of a lemon",
 // "an egg".
 func (j *judge) spokenParts(n int) bool {
-	l := j.book.items[n].line
+	l := j.Book.Items[n].Line
 	if l.Amount.Unit.Kind() != measure.Count || !l.Amount.From.Equal(measure.Whole(1)) {
 		return false
 	}
-	for _, m := range j.mentions {
-		if !slices.Contains(m.items, n) {
+	for _, m := range j.Mentions {
+		if !slices.Contains(m.Items, n) {
 			continue
 		}
-		for k := m.from - 1; k >= 0 && k >= m.from-4; k-- {
-			switch w := j.text.Words[k].Text; {
+		for k := m.From - 1; k >= 0 && k >= m.From-4; k-- {
+			switch w := j.Text.Words[k].Text; {
 			case w == "a" || w == "an" || w == "one" || w == "single":
 				return true
-			case !between[w] && !describing[w] && w != "of":
+			case !written.Between[w] && !written.Describing[w] && w != "of":
 				k = -1
 			}
 		}
@@ -93,18 +91,18 @@ func (j *judge) spokenParts(n int) bool {
 }
 
 func (j *judge) isFactSaid(n int) bool {
-	f := j.book.facts[n]
-	for i, t := range j.ties {
-		if t.aside && t.fact != n || j.said[i].Kind != f.kind {
+	f := j.Book.Facts[n]
+	for i, t := range j.Ties {
+		if t.Aside && t.Fact != n || j.Said[i].Kind != f.Kind {
 			continue
 		}
-		if t.fact == n || f.kind == speech.Heat && j.equalFact(j.said[i], f) {
+		if t.Fact == n || f.Kind == speech.Heat && about.EqualFact(j.Said[i], f) {
 			return true
 		}
-		if t.fact >= 0 && j.book.facts[t.fact].total && j.book.facts[t.fact].place == f.place {
+		if t.Fact >= 0 && j.Book.Facts[t.Fact].Total && j.Book.Facts[t.Fact].Place == f.Place {
 			return true
 		}
-		if f.kind == speech.Time && t.fact >= 0 && j.equalFact(j.said[i], f) && j.factOften(t.fact, i) {
+		if f.Kind == speech.Time && t.Fact >= 0 && about.EqualFact(j.Said[i], f) && j.factOften(t.Fact, i) {
 			return true
 		}
 	}
@@ -112,8 +110,8 @@ func (j *judge) isFactSaid(n int) bool {
 }
 
 func (j *judge) factOften(n, i int) bool {
-	for p, t := range j.ties {
-		if p != i && t.fact == n && t.agrees {
+	for p, t := range j.Ties {
+		if p != i && t.Fact == n && j.agreed[i] {
 			return true
 		}
 	}
@@ -124,31 +122,31 @@ func (j *judge) factOften(n, i int) bool {
 // does there; −1 if nowhere.
 func (j *judge) whereFood(n int) int {
 	first := -1
-	for _, m := range j.mentions {
-		if !slices.Contains(m.items, n) {
+	for _, m := range j.Mentions {
+		if !slices.Contains(m.Items, n) {
 			continue
 		}
-		if j.book.states[j.places[m.from]].component == j.book.items[n].component {
-			return m.to - 1
+		if j.Book.States[j.Places[m.From]].Component == j.Book.Items[n].Component {
+			return m.To - 1
 		}
 		if first < 0 {
-			first = m.to - 1
+			first = m.To - 1
 		}
 	}
 	return first
 }
 
 func (j *judge) whereStep(place int) int {
-	return slices.Index(j.places, place)
+	return slices.Index(j.Places, place)
 }
 
 // miss adds a NotSaid finding at a word, −1 for nowhere.
 func (j *judge) miss(word int, f Finding) {
 	f.Kind, f.Cue = NotSaid, -1
 	if word >= 0 {
-		f.Cue = j.text.Words[word].Cue
-		f.At = j.text.Cues[f.Cue].Start
-		f.Words = j.text.Quote(max(0, word-6), min(len(j.text.Words), word+7))
+		f.Cue = j.Text.Words[word].Cue
+		f.At = j.Text.Cues[f.Cue].Start
+		f.Words = j.Text.Quote(max(0, word-6), min(len(j.Text.Words), word+7))
 	}
 	f.Suggest = fmt.Sprintf("The cut never says “%s”: say it, or put “%s” on the screen.", f.Written, f.Line)
 	j.findings = append(j.findings, f)

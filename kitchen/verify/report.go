@@ -2,121 +2,28 @@ package verify
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
-
-	"benchproof/kitchen/episode"
-	"benchproof/kitchen/measure"
-	"benchproof/kitchen/verify/speech"
 )
 
 // found adds a finding about number i.
 func (j *judge) found(i int, f Finding) {
-	s := j.said[i]
-	f.Cue = j.text.Words[s.From].Cue
-	f.At = j.text.Cues[f.Cue].Start
+	s := j.Said[i]
+	f.Cue = j.Text.Words[s.From].Cue
+	f.At = j.Text.Cues[f.Cue].Start
 	if f.Said == "" {
-		f.Said = j.text.Quote(s.From, s.To)
+		f.Said = j.Text.Quote(s.From, s.To)
 	}
-	f.Words = j.text.Quote(max(0, s.From-7), min(len(j.text.Words), s.To+7))
+	f.Words = j.Text.Quote(max(0, s.From-7), min(len(j.Text.Words), s.To+7))
 	if f.Kind == Differs {
 		f.Slip = j.slipOf(i)
 	}
 	f.Suggest = j.suggest(i, f)
-	if j.ties[i].finding < 0 {
-		j.ties[i].finding = len(j.findings)
+	if j.finding[i] < 0 {
+		j.finding[i] = len(j.findings)
 	}
 	j.findings = append(j.findings, f)
-}
-
-// slipOf names the likely cause of a difference.
-func (j *judge) slipOf(i int) Slip {
-	s, t := j.said[i], j.ties[i]
-	var written []measure.Amount
-	switch {
-	case t.item >= 0:
-		written = statements(j.book.items[t.item].line)
-	case t.fact >= 0:
-		f := j.book.facts[t.fact]
-		if f.kind == speech.Heat {
-			return heatSlip(s, f)
-		}
-		written = []measure.Amount{f.amount}
-	}
-	for _, w := range written {
-		if s.Kind == speech.Time {
-			if isTimeSlip(s, w) {
-				return UnitSlip
-			}
-		} else if s.Amount.Unit != w.Unit && agrees(s.Amount.Range, w.Range, exactly) && s.Amount.Unit != measure.Each {
-			return UnitSlip
-		}
-		if (s.Kind == speech.Time || s.Amount.Unit == w.Unit || s.Amount.Unit == measure.Each) && isTenfold(s.Amount.Range, w.Range) {
-			return Tenfold
-		}
-	}
-	return ""
-}
-
-func isTenfold(a, b measure.Range) bool {
-	for _, by := range []int64{10, 100, 1000} {
-		k := measure.Whole(by)
-		if agrees(a.Scale(k), b, exactly) || agrees(a, b.Scale(k), exactly) {
-			return true
-		}
-	}
-	return false
-}
-
-// isTimeSlip tells hours said for minutes, seconds for minutes and the like.
-func isTimeSlip(s speech.Said, w measure.Amount) bool {
-	for _, by := range []int64{60, 24} {
-		k := measure.Whole(by)
-		if s.Unit != measure.Minute && agrees(s.Amount.Range, w.Range.Scale(k), exactly) || agrees(s.Amount.Range.Scale(k), w.Range, exactly) {
-			return true
-		}
-	}
-	return false
-}
-
-func heatSlip(s speech.Said, f fact) Slip {
-	for _, h := range f.heats {
-		if s.Scale != "" && h.Scale != "" && s.Scale != h.Scale && agrees(s.Amount.Range, h.Amount.Range, exactly) {
-			return UnitSlip
-		}
-		if s.Oven != h.Oven && agrees(s.Amount.Range, h.Amount.Range, exactly) {
-			return UnitSlip // the other oven's setting
-		}
-		if isTenfold(s.Amount.Range, h.Amount.Range) {
-			return Tenfold
-		}
-	}
-	return ""
-}
-
-// suggest words the correction.
-func (j *judge) suggest(i int, f Finding) string {
-	at := episode.Timecode(int(f.At.Seconds()))
-	switch f.Kind {
-	case NotWritten:
-		return fmt.Sprintf("At %s the cut says “%s %s”, and the recipe has none: write it in, or take it out of the cut.", at, f.Said, j.ties[i].foreign)
-	case Pair:
-		return fmt.Sprintf("At %s: %s", at, f.Suggest)
-	}
-	of := ""
-	if n := j.ties[i].item; n >= 0 {
-		of = " " + j.book.items[n].line.Food
-	}
-	why := ""
-	switch f.Slip {
-	case UnitSlip:
-		why = " The number is right; the unit is not."
-	case Tenfold:
-		why = " That is tenfold, or a tenth."
-	}
-	return fmt.Sprintf("Correction at %s: I say “%s”; the right measure is %s%s.%s", at, f.Said, f.Written, of, why)
 }
 
 // report puts everything in order and gives every finding its key.
@@ -142,24 +49,24 @@ func (j *judge) report() Report {
 		moved[from] = to
 		r.Findings = append(r.Findings, f)
 	}
-	for i, s := range j.said {
-		t := j.ties[i]
-		if t.aside && t.finding < 0 || t.item < 0 && t.fact < 0 && t.finding < 0 {
+	for i, s := range j.Said {
+		t := j.Ties[i]
+		if t.Aside && j.finding[i] < 0 || t.Item < 0 && t.Fact < 0 && j.finding[i] < 0 {
 			continue
 		}
-		first, last := j.text.Words[s.From], j.text.Words[s.To-1]
-		a := Amount{Cue: first.Cue, From: first.At, To: last.End, Said: j.text.Quote(s.From, s.To), Finding: -1}
+		first, last := j.Text.Words[s.From], j.Text.Words[s.To-1]
+		a := Amount{Cue: first.Cue, From: first.At, To: last.End, Said: j.Text.Quote(s.From, s.To), Finding: -1}
 		if last.Cue != first.Cue {
-			a.To = len(j.text.Cues[first.Cue].Text)
+			a.To = len(j.Text.Cues[first.Cue].Text)
 		}
 		switch {
-		case t.item >= 0:
-			a.Line, a.Number = j.book.items[t.item].line.Text, j.book.items[t.item].line.Number
-		case t.fact >= 0:
-			a.Line, a.Number = j.book.facts[t.fact].line, j.book.facts[t.fact].number
+		case t.Item >= 0:
+			a.Line, a.Number = j.Book.Items[t.Item].Line.Text, j.Book.Items[t.Item].Line.Number
+		case t.Fact >= 0:
+			a.Line, a.Number = j.Book.Facts[t.Fact].Line, j.Book.Facts[t.Fact].Number
 		}
-		if t.finding >= 0 {
-			a.Finding = moved[t.finding]
+		if j.finding[i] >= 0 {
+			a.Finding = moved[j.finding[i]]
 		}
 		r.Amounts = append(r.Amounts, a)
 	}
@@ -186,14 +93,4 @@ func boolInt(b bool) int {
 		return 1
 	}
 	return 0
-}
-
-// measureOf is the measure of a line as written: "2½ cups" of "2½ cups bread
-// flour".
-func measureOf(line string) string {
-	r, _, ok := measure.ReadAmount(line)
-	if !ok || r.Text == "" {
-		return line
-	}
-	return r.Text
 }

@@ -59,7 +59,7 @@ func TestNotSaid(t *testing.T) {
 		}
 		got = append(got, f.Written)
 	}
-	if want := []string{"10 g", "1 hour", "200 °C"}; !slices.Equal(got, want) {
+	if want := []string{"10 g", "10 minutes", "1 hour", "200 °C"}; !slices.Equal(got, want) {
 		t.Errorf("not said: %q, want %q", got, want)
 	}
 	salt := report.Findings[0]

@@ -2,7 +2,7 @@ package speech
 
 import "benchproof/kitchen/measure"
 
-var ovens = set("oven ovens preheat preheated preheating fan conventional bake baking roast celsius fahrenheit centigrade")
+var ovens = SetOf("oven ovens preheat preheated preheating fan conventional bake baking roast roasting smoker celsius fahrenheit centigrade")
 
 // degrees reads "degrees", "°C", "F", "celsius", "fan" behind a number.
 func (t Text) degrees(s *Said) bool {
@@ -45,7 +45,7 @@ func (t Text) ovenWords(s *Said) bool {
 	if k > 0 && k <= len(t.Words) && t.Words[k-1].Stop == Sentence {
 		return false
 	}
-	for n := 0; n < 4; n++ {
+	for n := 0; n < 7; n++ {
 		switch w := t.word(k + n); w {
 		case "fan", "convection":
 			if n == 0 || t.isLeading(k, k+n) {
@@ -54,7 +54,7 @@ func (t Text) ovenWords(s *Said) bool {
 			return false
 		case "conventional":
 			return t.isSettingOf(s, k+n, "conventional")
-		case "in", "with", "the", "a", "for", "if", "you", "your", "on", "of", "using", "it's", "is", "that's", "use", "have", "got", "you've", "you're":
+		case "in", "with", "the", "a", "for", "if", "you", "your", "on", "of", "using", "it's", "is", "that's", "use", "have", "has", "got", "you've", "you're", "forced", "yours", "were":
 		default:
 			return false
 		}
@@ -81,7 +81,13 @@ func (t Text) isSettingOf(s *Said, k int, oven string) bool {
 	return true
 }
 
-var leadsToSetting = set("to at on is it's oven goes set about around")
+var leadsToSetting = SetOf("to at on is it's oven goes set about around reads read hits reach reaches says smoker grill")
+
+// probes and heated are words of what has a temperature besides an oven.
+var (
+	probes = SetOf("thermometer probe internal thermapen temperature")
+	heated = SetOf("heat hot oil temperature thermometer probe internal sugar syrup degrees smoker grill barbecue pit coals reads hits fryer")
+)
 
 // isSetting tells whether a bare number is an oven's setting.
 func (t Text) isSetting(s Said, n number) bool {
@@ -97,9 +103,9 @@ func (t Text) isSetting(s Said, n number) bool {
 	before := t.word(s.From - 1)
 	switch {
 	case n.short && leadsToSetting[before]:
-		return t.near(s.From, 12, ovens) || t.near(s.From, 8, set("heat hot oil temperature thermometer probe sugar syrup degrees"))
+		return t.near(s.From, 12, ovens) || t.near(s.From, 10, heated)
 	case leadsToSetting[before]:
-		return t.near(s.From, 8, ovens)
+		return t.near(s.From, 8, ovens) || before != "at" && t.near(s.From, 6, probes)
 	case n.short:
 		return t.near(s.From, 6, ovens)
 	}
@@ -112,5 +118,5 @@ func (t Text) besideHeat(s Said) bool {
 	for k >= 0 && k >= s.From-3 && (t.word(k) == "or" || t.word(k) == "that's" || t.word(k) == "degrees" || t.word(k) == "fan" || t.word(k) == "which" || t.word(k) == "is") {
 		k--
 	}
-	return k < s.From-1 && t.word(s.From-1) != "or" && t.near(s.From, 5, set("degrees fan celsius fahrenheit oven"))
+	return k < s.From-1 && t.word(s.From-1) != "or" && t.near(s.From, 5, SetOf("degrees fan celsius fahrenheit oven"))
 }

@@ -147,10 +147,17 @@ func (t Text) spelledPart(i int) (number, bool) {
 	}
 	den := parts[w]
 	plural := strings.HasSuffix(w, "s")
-	if den == 0 || num >= den || plural != (num > 1) {
+	if den == 0 || num >= den || num == 1 && plural || num > 1 && !plural && !t.partOfUnit(k+1) {
 		return number{}, false
 	}
 	return number{value: measure.Ratio(num, den), to: k + 1, words: true, part: true}, true
+}
+
+// partOfUnit tells whether a unit stands at word i, so that "three quarter" before
+// it is a part: "two and three quarter cups".
+func (t Text) partOfUnit(i int) bool {
+	_, _, ok := t.unit(i, false)
+	return ok && t.open(i-1)
 }
 
 // spelled reads a whole number in words, the short hundreds of speech ("one
@@ -179,12 +186,37 @@ func (t Text) spelled(i int) (number, bool) {
 	return n, true
 }
 
+// digitRun reads a number said digit by digit: "two two five grams".
+func (t Text) digitRun(i int) (number, bool) {
+	v := int64(0)
+	k := i
+	for ; k < i+3; k++ {
+		d, ok := small[t.word(k)]
+		if t.word(k) == "oh" {
+			d, ok = 0, k > i
+		}
+		if !ok || d > 9 || k < i+2 && !t.open(k) {
+			return number{}, false
+		}
+		v = v*10 + d
+	}
+	if _, _, unit := t.unit(k, false); v < 100 || !unit && t.word(k) != "degrees" && t.word(k) != "fan" || !t.open(k-1) {
+		return number{}, false
+	}
+	return number{value: measure.Whole(v), to: k, words: true}, true
+}
+
 func (t Text) hundreds(i int) (number, bool) {
+	if n, ok := t.digitRun(i); ok {
+		return n, true
+	}
 	n := number{words: true}
 	v, to, ok := t.below100(i)
 	switch {
 	case !ok && (t.word(i) == "a" || t.word(i) == "another") && t.word(i+1) == "hundred":
 		v, to = 1, i+1
+	case !ok && t.word(i) == "hundred" && ones[t.word(i-1)] && t.open(i-1):
+		v, to = 1, i
 	case !ok && t.word(i) == "a" && t.word(i+1) == "thousand":
 		return number{value: measure.Whole(1), to: i + 1, words: true}, true
 	case !ok:
@@ -220,6 +252,9 @@ func (t Text) hundreds(i int) (number, bool) {
 	n.value, n.to = measure.Whole(v), to
 	return n, true
 }
+
+// ones are words before a hundred that mean one of them: "the other hundred".
+var ones = SetOf("the other last first remaining extra final that this")
 
 func (t Text) isTimeUnit(i int) bool {
 	u, _, ok := t.unit(i, false)

@@ -1,8 +1,10 @@
 package speech
 
-import "benchproof/kitchen/measure"
+import (
+	"benchproof/kitchen/measure"
+)
 
-var manners = set("heaped heaping level rounded scant generous good big large small little fat whole full flat nice proper solid extra decent tiny more quick very further couple heaped-up long short additional")
+var manners = SetOf("heaped heaping level rounded scant generous good big large small little fat whole full flat nice proper solid extra decent tiny more quick very further couple heaped-up long short additional")
 
 // quantity reads a number, or an article, with its unit: "two cups", "ten to
 // twelve minutes", "another 50 mil", "half an hour", "190 degrees".
@@ -15,14 +17,21 @@ func (t Text) quantity(i int) (Said, bool) {
 	if !ok {
 		return t.articled(i)
 	}
+	if n.to == i+1 && t.word(i) == "one" && t.isPronoun(i) {
+		return Said{From: i, To: i + 1}, false
+	}
+	n, apart := t.apart(i, n)
 	s.Digits = !n.words
 	s.About = n.vague
 	s.Amount, s.To = measure.Of(n.value, ""), n.to
 	if n.part {
 		return t.part(s, n)
 	}
-	ranged := t.ranged(&s, n)
-	if t.measured(&s) {
+	if t.packs(&s) {
+		return s, true
+	}
+	ranged := !apart && t.ranged(&s, n)
+	if !apart && t.measured(&s) {
 		return s, true
 	}
 	if ranged && s.Amount.From.Cmp(s.Amount.To) == 0 {
@@ -30,6 +39,22 @@ func (t Text) quantity(i int) (Said, bool) {
 	}
 	return t.bare(s, n)
 }
+
+// beforePronoun are words before "one" that make it stand for a thing.
+var beforePronoun = SetOf("the this that each every which no any big bigger large larger small smaller little other another last next good new old only right wrong same first second third")
+
+// isPronoun tells "the big one", "the 400 gram one" from the number: no noun
+// follows it.
+func (t Text) isPronoun(i int) bool {
+	_, _, unit := t.unit(i-1, true)
+	if !t.open(i-1) || !beforePronoun[t.word(i-1)] && !unit {
+		return false
+	}
+	return i+1 >= len(t.Words) || !t.open(i) || joins[t.word(i+1)]
+}
+
+// joins are words that begin another part of a sentence.
+var joins = SetOf("and or but so because if when while as is are was were isn't that's it's i i'm i've you you're we we're he she they it in on at to for from with of then now has had have will goes go please into onto over through which who that the a an my our your until till")
 
 // betweenTwo reads "between ten and twelve minutes".
 func (t Text) betweenTwo(i int) (Said, bool) {
@@ -75,7 +100,7 @@ func (t Text) ranged(s *Said, n number) bool {
 		if !ok || m.part || !n.words || !m.words || m.value.Cmp(n.value) <= 0 || m.value.Cmp(measure.Whole(100)) >= 0 || t.Words[k-1].Stop == Sentence {
 			return false
 		}
-		if _, _, unit := t.unit(m.to, false); !unit {
+		if _, _, unit := t.unit(m.to, false); !unit && t.word(m.to) != "degrees" {
 			return false
 		}
 		s.Amount.To, s.To = m.value, m.to
@@ -121,63 +146,6 @@ func (t Text) part(s Said, n number) (Said, bool) {
 	}
 	s.Kind = Count
 	return s, true
-}
-
-// articled reads "a cup", "an hour and a half", "another tablespoon", "one" is
-// a number and read elsewhere.
-func (t Text) articled(i int) (Said, bool) {
-	switch t.word(i) {
-	case "a", "an", "another":
-	default:
-		return Said{}, false
-	}
-	if !t.open(i) {
-		return Said{}, false
-	}
-	s := Said{From: i, To: i + 1, Amount: measure.Of(measure.Whole(1), ""), Article: true, More: t.word(i) == "another"}
-	if n, ok := t.number(i + 1); ok && t.word(i) == "another" || ok && further[t.word(i+1)] {
-		s.To, s.Amount, s.Digits, s.Article = n.to, measure.Of(n.value, ""), !n.words, false
-		if n.part {
-			return t.part(s, n)
-		}
-		t.ranged(&s, n)
-		if t.measured(&s) {
-			return s, true
-		}
-		return t.bare(s, n)
-	}
-	if further[t.word(i+1)] || vague[t.word(i+1)] { // "a further 50 mil", "a good 10 minutes"
-		if n, ok := t.number(i + 2); ok {
-			s.More = s.More || further[t.word(i+1)]
-			s.To, s.Amount, s.Digits, s.Article = n.to, measure.Of(n.value, ""), !n.words, false
-			if n.part {
-				return t.part(s, n)
-			}
-			t.ranged(&s, n)
-			return s, t.measured(&s)
-		}
-	}
-	if !t.measured(&s) || s.Kind == Heat {
-		return s, false
-	}
-	return s, !t.isIdiom(s)
-}
-
-// isIdiom tells "in a minute", "a second", "a day" from stretches of time.
-func (t Text) isIdiom(s Said) bool {
-	if s.Kind != Time {
-		return false
-	}
-	before := t.word(s.From - 1)
-	switch s.Unit {
-	case measure.Second:
-		return s.To == s.From+2
-	case measure.Minute:
-		return before == "in" || before == "wait" || before == "give" || before == "got" || before == "just" || t.word(s.From-2) == "give" || t.word(s.To) == "ago"
-	case measure.Day, week:
-		return before != "for" && before != "within" && s.To == s.From+2 || t.word(s.From-1) == "once"
-	}
-	return false
 }
 
 // bare is a number without a unit: an oven's setting where the talk is of one,

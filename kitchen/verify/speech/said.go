@@ -28,8 +28,13 @@ type Said struct {
 	Bare    bool           // of a Heat: neither degrees nor a scale were said
 	Digits  bool           // written in figures
 	Article bool           // "a cup": the one is only an article
+	Each    bool           // "a spoonful at a time", "50 grams each": one of several
+	Size    bool           // of one pack: the "400 gram" of "two 400 gram tins"
 	From    int            // index of its first word
 	To      int            // index behind its last word
+	Night   bool           // "overnight"
+	AtLeast bool           // "at least four hours"
+	AtMost  bool           // "up to three weeks"
 	Struck  bool           // taken back by the speaker: "two cups, sorry, three cups"
 }
 
@@ -60,6 +65,7 @@ func (t Text) said(i int) (s Said, to int, ok bool) {
 		to = max(to, s.To)
 		if ok {
 			t.manner(&s)
+			s.Size = t.isSize(s)
 			if t.isOtherwise(s) {
 				return s, s.To, false
 			}
@@ -70,7 +76,7 @@ func (t Text) said(i int) (s Said, to int, ok bool) {
 }
 
 // numbered are words whose number is a name: "episode thirty one".
-var numbered = set("episode episodes season part chapter page number volume version video step route room bus platform level day round take section $ £ € # channel size")
+var numbered = SetOf("episode episodes season part chapter page number volume version video step route room bus platform level day round take section $ £ € # channel size")
 
 // skip passes over numbers that name things, and prices.
 func (t Text) skip(i int) (to int, ok bool) {
@@ -153,13 +159,13 @@ func (t Text) overnight(i int) (Said, bool) {
 	if t.word(i) != "overnight" {
 		return Said{}, false
 	}
-	return Said{Kind: Time, Unit: measure.Hour, From: i, To: i + 1, About: true,
+	return Said{Kind: Time, Unit: measure.Hour, From: i, To: i + 1, About: true, Night: true,
 		Amount: measure.Amount{Range: measure.Between(measure.Whole(480), measure.Whole(720)), Unit: measure.Minute}}, true
 }
 
 var (
-	vague   = set("about around roughly approximately nearly almost maybe perhaps approx circa say generous scant heaped heaping rounded good")
-	further = set("another further extra more additional")
+	vague   = SetOf("about around roughly approximately nearly almost maybe perhaps approx circa say generous scant heaped heaping rounded good")
+	further = SetOf("another further extra more additional")
 )
 
 // manner reads the words before and behind an amount that say how it is meant.
@@ -178,6 +184,8 @@ func (t Text) manner(s *Said) {
 		}
 	}
 	switch t.word(s.To) {
+	case "each", "apiece":
+		s.Each = true
 	case "more", "extra":
 		s.More = true
 	case "or":
@@ -187,12 +195,54 @@ func (t Text) manner(s *Said) {
 	case "ish":
 		s.About = true
 	}
+	s.About = s.About || t.isNearly(*s)
+	t.bound(s)
+	for k := s.To; k < s.To+3 && t.open(k-1) && !isNumberWord(t.word(k)); k++ { // "a spoonful at a time", "one egg at a time"
+		s.Each = s.Each || t.word(k) == "at" && t.word(k+1) == "a" && t.word(k+2) == "time"
+	}
 }
 
+// bound reads "at least four hours", "up to three weeks".
+func (t Text) bound(s *Said) {
+	k := s.From - 1
+	for k > 0 && (t.word(k) == "a" || t.word(k) == "for" || t.word(k) == "another") {
+		k--
+	}
+	switch w := t.word(k); {
+	case w == "least" && t.word(k-1) == "at", w == "minimum":
+		s.AtLeast = true
+	case w == "to" && t.word(k-1) == "up", w == "most" && t.word(k-1) == "at", w == "maximum":
+		s.AtMost = true
+	}
+	s.AtLeast = s.AtLeast || t.word(s.To) == "minimum" || t.word(s.To) == "at" && t.word(s.To+1) == "least"
+	s.AtMost = s.AtMost || t.word(s.To) == "maximum" || t.word(s.To) == "at" && t.word(s.To+1) == "most" || t.word(s.To) == "tops"
+}
+
+// isNearly reads "just under half a kilo", "not quite a litre", "a bit over 200",
+// "shy of a pound", "200 grams give or take".
+func (t Text) isNearly(s Said) bool {
+	if t.word(s.To) == "give" && t.word(s.To+1) == "or" || t.word(s.To) == "and" && t.word(s.To+1) == "a" && t.word(s.To+2) == "bit" {
+		return true
+	}
+	switch t.word(s.From - 1) {
+	case "under", "over", "quite", "above", "below":
+		return t.open(s.From - 1)
+	case "of":
+		w := t.word(s.From - 2)
+		return w == "shy" || w == "short" || w == "region" || w == "neighbourhood"
+	case "than":
+		w := t.word(s.From - 2)
+		return (w == "more" || w == "less") && littles[t.word(s.From-3)]
+	}
+	return false
+}
+
+var littles = SetOf("bit little touch tad shade fraction hair")
+
 var (
-	afterNot  = set("percent o'clock am pm a.m p.m dollars dollar euros euro quid pence cents bucks years year months month th century centuries kilometres kilometers miles metres meters km degrees-turn times")
-	cooler    = set("cooler lower less hotter higher warmer colder")
-	turnNouns = set("turn angle turns bend rotation")
+	afterNot  = SetOf("percent o'clock am pm a.m p.m dollars dollar euros euro quid pence cents bucks years year months month th century centuries kilometres kilometers miles metres meters km degrees-turn times")
+	cooler    = SetOf("cooler lower less hotter higher warmer colder")
+	turnNouns = SetOf("turn angle turns bend rotation")
 )
 
 // isOtherwise tells numbers that are no amounts: years, prices, percentages,
@@ -200,6 +250,8 @@ var (
 func (t Text) isOtherwise(s Said) bool {
 	next := t.word(s.To)
 	switch s.Kind {
+	case Measure:
+		return t.isPrice(s)
 	case Count:
 		if afterNot[next] && next != "times" || next == "past" {
 			return true
@@ -211,6 +263,21 @@ func (t Text) isOtherwise(s Said) bool {
 		return next == "past" || next == "fast" || next == "slow" || next == "late" || next == "early" || next == "away"
 	}
 	return false
+}
+
+// isPrice tells "two pounds ninety a block" from a weight.
+func (t Text) isPrice(s Said) bool {
+	if s.Unit != measure.Pound {
+		return false
+	}
+	n, ok := t.number(s.To)
+	if !ok || !t.open(s.To-1) || n.part || n.value.Cmp(measure.Whole(100)) >= 0 {
+		return false
+	}
+	if _, _, unit := t.unit(n.to, !n.words); unit {
+		return false
+	}
+	return !t.open(n.to-1) || joins[t.word(n.to)] || t.word(n.to) == "each" || t.word(n.to) == "per"
 }
 
 // turnsAround tells "turn the tray ninety degrees" from a heat.
@@ -241,14 +308,17 @@ func (t Text) near(i, reach int, words map[string]bool) bool {
 	return false
 }
 
-var takesBack = set("sorry rather correction oops wait scratch")
+var takesBack = SetOf("sorry rather correction oops wait scratch")
 
 // strike marks what the speaker takes back: "two cups, sorry, three cups".
 func (t Text) strike(all []Said) {
 	for i := 0; i+1 < len(all); i++ {
 		s, next := &all[i], all[i+1]
-		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) || next.From-s.To > 6 || next.From == s.To {
+		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) || next.From-s.To > 6 && t.word(s.From-1) != "say" || next.From == s.To {
 			continue
+		}
+		if t.word(s.From-1) == "say" && t.word(s.From-2) == "i" && t.word(s.From-3) != "as" {
+			s.Struck = true // "did I say three hundred grams? Two hundred."
 		}
 		for k := s.To; k < next.From; k++ {
 			w := t.word(k)

@@ -45,6 +45,9 @@ type Text struct {
 // silence between two captions parts what is said like a full stop.
 const silence = 600 * time.Millisecond
 
+// leadsOn are words behind which nobody ends a sentence, however long the pause.
+var leadsOn = SetOf("a an the of to and or with my your our his her its their for from in into at by is are was were as than it's that's there's i'm you're we're i've you've we've some any this these those every each no very about around plus maybe it i you we he she they not")
+
 // Parts tells whether a sentence ends behind word i, by its stop or by a silence.
 func (t Text) Parts(i int) bool { return t.Words[i].Stop == Sentence || t.Words[i].Rest }
 
@@ -58,15 +61,27 @@ func Cut(cues []Cue) Text {
 	t.dropFillers()
 	for i := 0; i+1 < len(t.Words); i++ {
 		w, next := &t.Words[i], t.Words[i+1]
-		w.Rest = next.Cue > w.Cue && cues[next.Cue].Start-cues[w.Cue].End >= silence
+		w.Rest = next.Cue > w.Cue && cues[next.Cue].Start-cues[w.Cue].End >= silence && !leadsOn[w.Text]
 	}
-	for i := range t.Words { // to rest, not the rest
-		if t.Words[i].Text == "rest" && (i == 0 || t.Words[i-1].Text != "the" && t.Words[i-1].Text != "other") {
-			t.Words[i].Text = "rests"
-		}
-	}
+	t.tellVerbs()
 	return t
 }
+
+// tellVerbs tells to rest from the rest, and to heat from a low heat, which says
+// nothing of what is done: its stem is empty.
+func (t *Text) tellVerbs() {
+	for i := range t.Words {
+		w := &t.Words[i]
+		switch before := t.word(i - 1); {
+		case w.Text == "rest" && before != "the" && before != "other":
+			w.Text = "rests"
+		case w.Text == "heat" && heatLeads[before]:
+			w.Stem = ""
+		}
+	}
+}
+
+var heatLeads = SetOf("the a low medium high gentle full more less much of your")
 
 // Quote gives the words from one index to another, the end excluded, as they
 // were written.
@@ -223,7 +238,7 @@ func (t *Text) add(cue int, text string, at, end int, join bool) {
 	t.Words = append(t.Words, Word{Text: word, Stem: Stem(word), Cue: cue, At: at, End: end, Join: join})
 }
 
-var contractions = set("it that there what here he she let who how where")
+var contractions = SetOf("it that there what here he she let who how where")
 
 // sign takes note of a sign between words.
 func (t *Text) sign(cue int, text string, i int, c rune) {
@@ -249,74 +264,6 @@ func (t *Text) sign(cue int, text string, i int, c rune) {
 	}
 }
 
-var fillers = set("um uh uhm umm er erm hmm hm mm mmm ah eh")
-
-// dropFillers takes out what only fills a pause. A stop behind a filler stays.
-func (t *Text) dropFillers() {
-	kept := t.Words[:0]
-	drop := func(stop Stop) {
-		if n := len(kept); n > 0 && kept[n-1].Stop < stop && stop == Sentence {
-			kept[n-1].Stop = stop
-		}
-	}
-	for i := 0; i < len(t.Words); i++ {
-		w := t.Words[i]
-		if fillers[w.Text] {
-			if n := len(kept); n > 0 && kept[n-1].Stop == Clause && w.Stop == Clause {
-				kept[n-1].Stop = None // "two, um, cups"
-			}
-			drop(w.Stop)
-			continue
-		}
-		if w.Text == "you" && w.Stop == None && i+1 < len(t.Words) && t.Words[i+1].Text == "know" && (t.Words[i+1].Stop != None || i > 0 && isNumberWord(t.Words[i-1].Text)) {
-			drop(t.Words[i+1].Stop)
-			i++
-			continue
-		}
-		kept = append(kept, w)
-	}
-	t.Words = kept
-}
-
-// Stem takes a plural's ending off a word.
-func Stem(w string) string {
-	stem := singular(w)
-	if n := len(stem); n > 4 && stem[n-1] == 'i' {
-		return stem[:n-1] + "y" // chillies are cut to chilly
-	}
-	return stem
-}
-
-func singular(w string) string {
-	switch n := len(w); {
-	case n < 4 && w != "egg":
-		return w
-	case w == "leaves":
-		return "leaf"
-	case w == "loaves":
-		return "loaf"
-	case w == "halves":
-		return "half"
-	case strings.HasSuffix(w, "ies") && n > 4:
-		return w[:n-3] + "y"
-	case strings.HasSuffix(w, "oes"), strings.HasSuffix(w, "ches"), strings.HasSuffix(w, "shes"), strings.HasSuffix(w, "sses"), strings.HasSuffix(w, "xes"):
-		return w[:n-2]
-	case strings.HasSuffix(w, "ss"), strings.HasSuffix(w, "us"), strings.HasSuffix(w, "is"):
-		return w
-	case strings.HasSuffix(w, "s"):
-		return w[:n-1]
-	}
-	return w
-}
-
-func set(words string) map[string]bool {
-	m := map[string]bool{}
-	for _, w := range strings.Fields(words) {
-		m[w] = true
-	}
-	return m
-}
-
 // Pronoun tells whether "of it", "of them" or the like stands at word i.
 func (t Text) Pronoun(i int) bool {
 	if t.word(i) != "of" {
@@ -324,7 +271,7 @@ func (t Text) Pronoun(i int) bool {
 	}
 	switch t.word(i + 1) {
 	case "it", "them", "those", "these", "each", "that", "this":
-		return i+2 >= len(t.Words) || t.Words[i+1].Stop != None || t.word(i+1) != "that" && t.word(i+1) != "this" && t.word(i+1) != "those" && t.word(i+1) != "these"
+		return i+2 >= len(t.Words) || t.Words[i+1].Stop != None || joins[t.word(i+2)] || t.word(i+1) != "that" && t.word(i+1) != "this" && t.word(i+1) != "those" && t.word(i+1) != "these"
 	}
 	return false
 }
@@ -351,4 +298,16 @@ func (t Text) Near(from, to, reach int, words ...string) bool {
 		}
 	}
 	return false
+}
+
+// At gives the text of word i, "" outside the text.
+func (t Text) At(i int) string { return t.word(i) }
+
+// SetOf makes a set of the words in a list.
+func SetOf(words string) map[string]bool {
+	m := map[string]bool{}
+	for _, w := range strings.Fields(words) {
+		m[w] = true
+	}
+	return m
 }

@@ -9,7 +9,7 @@ const week = measure.Unit("week")
 
 // notUnits are words that measure's vocabulary knows as units and that speech
 // uses otherwise, or letters that only stand right behind figures.
-var notUnits = set("go in ins t ts tb c p rib ribs ear ears strip strips bar bars head heads box boxes bag bags ball balls block blocks piece pieces each ea tub tubs can cube cubes scoop scoops env cp # T m gr")
+var notUnits = SetOf("go in ins t ts tb c p rib ribs ear ears strip strips bar bars head heads box boxes bag bags ball balls block blocks piece pieces each ea tub tubs can cube cubes scoop scoops env cp # T m gr")
 
 var letters = map[string]measure.Unit{"g": measure.Gram, "l": measure.Litre, "h": measure.Hour, "s": measure.Second, "m": measure.Minute}
 

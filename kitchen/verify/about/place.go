@@ -1,9 +1,12 @@
-package verify
+package about
 
-import "benchproof/kitchen/verify/speech"
+import (
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
 
 // What it costs to move through the recipe, against what a rare word of a place
-// earns (its idf, 1 to 4). Tuned on the first two thirds of the transcripts.
+// earns (its weight, 1 to 4). Tuned on the first two thirds of the transcripts.
 const (
 	costNext = 0.8 // to the place behind
 	costJump = 4.0 // anywhere else
@@ -13,14 +16,14 @@ const (
 // an index into states. It is the best path by dynamic programming, on which
 // each word that a place has earns its weight and each move costs. nil without
 // states.
-func (b *book) place(t speech.Text) []int {
-	n := len(b.states)
+func place(b *written.Book, t speech.Text) []int {
+	n := len(b.States)
 	if n == 0 {
 		return nil
 	}
 	var events []int // words that some place has
 	for i, w := range t.Words {
-		if word := meaning(w); word != "" && len(b.vocab[word]) > 0 {
+		if word := written.Meaning(w); word != "" && len(b.Vocab[word]) > 0 {
 			events = append(events, i)
 		}
 	}
@@ -46,9 +49,9 @@ func (b *book) place(t speech.Text) []int {
 			}
 			next[s], came[e*n+s] = value, uint16(from)
 		}
-		word := meaning(t.Words[i])
-		for _, s := range b.vocab[word] {
-			next[s] += b.idf[word]
+		word := written.Meaning(t.Words[i])
+		for _, s := range b.Vocab[word] {
+			next[s] += b.Weights[word]
 		}
 		score, next = next, score
 	}

@@ -1,0 +1,203 @@
+package about
+
+import (
+	"strings"
+
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// A number that disagrees is only a slip if it is about this recipe as it is
+// made now. Hosts talk of other times, other people, other recipes, of what one
+// could do instead and of what things cost; four signs tell so: whose doing it is
+// (the nearest subject before the number), words that set the scene, a condition,
+// a denial. All of it is common practice, no source.
+
+// scenes are words that set another scene, anywhere in the sentence.
+var scenes = phrasesOf(
+	// another time
+	"last time", "first time i", "first time we", "every time i", "used to", "ago", "back then", "back in", "those days", "when i was", "when we were", "yesterday", "tomorrow",
+	"next day", "last week", "last month", "last year", "last summer", "last winter", "last christmas", "last night", "i once", "we once", "once i", "once we", "remember when",
+	"once made", "once used", "once had", "the biggest", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "took me", "took us", "takes me", "takes us",
+	// another recipe, another cook
+	"the original", "traditionally", "version one", "first attempt", "second attempt", "first batch", "first try", "i tried", "we tried", "tried it", "tested", "testing", "trials", "in the trial",
+	"the book says", "book says", "online", "the internet", "restaurant", "bakery", "factory", "canteen", "competition", "recipes", "old recipe", "every recipe", "the recipe for", "recipe says", "recipe said", "recipe called", "traditional",
+	"the comments", "viewer", "viewers", "wrote to", "wrote in", "emailed", "asked for", "at school", "at college",
+	// another size of batch, another way
+	"double batch", "double the recipe", "if you double", "if you triple", "if you halve", "want to double", "for a crowd", "for a bigger", "for a party", "for a wedding", "wedding", "guests", "bigger batch", "half batch", "half the recipe",
+	"instead", "rather than", "as opposed to", "compared", "hydration", "pressure cooker", "air fryer", "microwave", "slow cooker",
+	// trade
+	"i bought", "we bought", "bought a", "bought it", "bought them", "bought some", "you can buy", "costs", "cost", "paid", "pay", "price", "sells", "sell", "sold", "comes in", "come in", "per kilo", "per pound", "a kilo for", "a pound for", "supermarket", "the shop", "at the market", "packet says", "packet it says", "packet of", "label says", "weighs", "weigh about",
+	"gone up to", "gone down to",
+	// more than any dish
+	"got through", "get through", "go through", "a day", "a week", "a month", "a year", "every day", "every week", "imagine", "equivalent", "would be too", "is too much", "too much", "too long", "is too", "was too",
+)
+
+// keeping are words of what comes after the cooking. A recipe that writes of it
+// too makes it no other scene.
+var keeping = phrasesOf("leftovers", "leftover", "reheat", "keeps", "keep for", "it'll keep", "they'll keep", "it lasts", "freeze it for", "freezes")
+
+// kin and crowds are whose doing something can be, besides the host's.
+var (
+	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl butcher baker farmer")
+	crowds = speech.SetOf("people folks somebody someone everybody everyone anybody anyone nobody others cooks chefs bakers italians americans")
+	many   = speech.SetOf("most some many other all lots few")
+	verbs  = speech.SetOf("use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
+)
+
+// agents are verbs of which only people are the subject: what is cooked does not
+// use or say anything, though it bakes.
+var agents = speech.SetOf("use uses used put puts add adds added make makes made say says said tell told do does did call called swear gave eat eats ate sold")
+
+// ours are subjects that make it the host's own doing, or the viewer's.
+var ours = speech.SetOf("i we you i'm we're you're i've we've you've i'll we'll you'll let's you'd")
+
+// denied are words right before a number that deny it.
+var denied = phrasesOf("not", "not for", "don't use", "don't add", "don't put", "never", "never use", "never add", "isn't", "wasn't", "not at", "without", "no more than", "more than", "less than",
+	"don't need", "never more than", "don't go over", "don't go above", "never go above", "not even", "instead of the", "nearer", "more like", "up from", "down from")
+
+// conditions begin what is only so in another case.
+var conditions = phrasesOf("if you're making", "if you make", "if you only", "if you've only", "if you like", "if you want", "if you prefer", "if you use", "if you're using", "if you are", "if yours is", "if it's", "if the",
+	"if it is", "if they're", "for every", "you could", "could use", "might use", "would", "would've", "it'd", "they'd", "she'd", "he'd", "wouldn't", "in summer", "in winter", "on a hot day", "on a cold day", "in an emergency", "unless")
+
+func phrasesOf(list ...string) map[string][][]string {
+	m := map[string][][]string{}
+	for _, phrase := range list {
+		words := strings.Fields(phrase)
+		m[words[0]] = append(m[words[0]], words)
+	}
+	return m
+}
+
+const (
+	sceneReach = 9 // words before a number in which a scene is set
+	sceneAhead = 7 // and behind it
+)
+
+// turns are words by which talk comes to something else; subjects begin another
+// clause, with or without a comma.
+var (
+	subjects = speech.SetOf("i we you i'm we're you're i've we've you've i'll we'll you'll let's you'd he she they it it's that's there's this once when until which")
+)
+
+// isAside tells whether a number is about something other than this recipe as
+// it is made now.
+func (r *Reading) isAside(s speech.Said) bool {
+	from, to := s.From, s.To
+	for from > 0 && s.From-from < sceneReach && !r.Text.Parts(from-1) && !written.Turns[r.Text.Words[from-1].Text] {
+		from--
+	}
+	for to < len(r.Text.Words) && to-s.To < sceneAhead && !r.Text.Parts(to-1) && !written.Turns[r.Text.Words[to].Text] && !subjects[r.Text.Words[to].Text] {
+		to++
+	}
+	return r.anyPhrase(scenes, from, s.From) || r.anyPhrase(scenes, s.To, to) || r.isKeeping(from, to) || r.isDenied(s) || r.isConditional(s, from) || r.isTheirs(s)
+}
+
+// isKeeping tells of keeping the dish, unless the recipe does too.
+func (r *Reading) isKeeping(from, to int) bool {
+	return r.anyPhrase(keeping, from, to) && !r.Book.Writes("keep") && !r.Book.Writes("freeze") && !r.Book.Writes("reheat")
+}
+
+// anyPhrase tells whether one of the phrases begins between two words.
+func (r *Reading) anyPhrase(phrases map[string][][]string, from, to int) bool {
+	for i := from; i < to; i++ {
+		for _, phrase := range phrases[r.Text.Words[i].Text] {
+			if startsAt(r.Text.Words, i, phrase) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// isDenied tells "not two hundred grams", "don't add 50 ml".
+func (r *Reading) isDenied(s speech.Said) bool {
+	words := r.Text.Words
+	for back := 1; back <= 3 && s.From-back >= 0; back++ {
+		for _, phrase := range denied[words[s.From-back].Text] {
+			if len(phrase) == back && startsAt(words, s.From-back, phrase) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// isConditional tells what would be in another case: "if you like it thin, 50 ml
+// more", "a two kilo bird would need longer".
+func (r *Reading) isConditional(s speech.Said, from int) bool {
+	if r.anyPhrase(conditions, from, s.From) {
+		return true
+	}
+	for k := s.To; k < len(r.Text.Words) && k < s.To+4 && !r.Text.Parts(k-1); k++ {
+		switch w := r.Text.Words[k].Text; {
+		case ours[w]:
+			return false
+		case w == "would" || w == "wouldn't":
+			return true
+		}
+	}
+	return false
+}
+
+// isTheirs tells whether somebody else's doing is told: the nearest subject
+// before the number in its sentence is neither the host nor the viewer.
+func (r *Reading) isTheirs(s speech.Said) bool {
+	words := r.Text.Words
+	for k := s.From - 1; k >= 0 && k >= s.From-10 && !r.Text.Parts(k); k-- {
+		w := words[k].Text
+		switch {
+		case ours[w]:
+			return false
+		case (w == "she" || w == "he") && !isMachine(r.Text, k+1):
+			return true
+		case w == "they" && (agents[r.Text.At(k+1)] || verbs[r.Text.At(k+1)] && (r.Text.At(k+2) == "it" || r.Text.At(k+2) == "them")):
+			return true
+		case (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || verbs[r.Text.At(k+2)]):
+			return true
+		case many[w] && k+2 < len(words) && (verbs[words[k+2].Text] && words[k+1].Text != "of"):
+			return true
+		}
+	}
+	return false
+}
+
+// isMachine tells "she goes in the oven": a dish can be he or she.
+func isMachine(t speech.Text, i int) bool {
+	switch t.At(i) {
+	case "goes", "needs", "wants", "comes", "sits", "rests", "gets":
+		return true
+	}
+	return false
+}
+
+// told are words of somebody telling of something else than what to do now.
+var told = speech.SetOf(`was were had once would been could did went took stayed stay lasted spent waited grew sat stood usually ago`)
+
+// isTold tells whether a time that does not agree belongs to a story: "it would
+// stay hot for six hours". A verb of the kitchen shortly before it says
+// otherwise: "then you bake it for six hours".
+func (r *Reading) isTold(s speech.Said) bool {
+	words := r.Text.Words
+	story := false
+	for k := s.From - 1; k >= 0 && k >= s.From-8 && !r.Text.Parts(k); k-- {
+		w := words[k].Text
+		if written.IsClass(w) && s.From-k <= 5 {
+			return false
+		}
+		story = story || told[w] || w == "i" && k > s.From-5
+	}
+	return story
+}
+
+func startsAt(words []speech.Word, i int, phrase []string) bool {
+	if i+len(phrase) > len(words) {
+		return false
+	}
+	for k, w := range phrase {
+		if words[i+k].Text != w {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,123 @@
+package about
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// comesBefore tells whether the mention before a number is what it measures:
+// "the flour, two hundred grams of it", "Flour next. That's two hundred grams."
+func (r *Reading) comesBefore(i int, m written.Mention) bool {
+	s := r.Said[i]
+	sentences := 0
+	for k := m.To; k <= s.From; k++ {
+		if r.Text.Words[k-1].Stop == speech.Sentence {
+			sentences++
+		}
+		if w := r.Text.At(k); k < s.From && (w == "into" || w == "until" || w == "then") {
+			return false
+		}
+	}
+	if sentences > 2 || sentences > 0 && !r.isAnnounced(i, m) || r.hasOwnAmount(i, m) {
+		return false
+	}
+	if sentences > 0 && s.Kind == speech.Measure {
+		return true
+	}
+	gap := s.From - m.To
+	if s.Kind == speech.Share {
+		return gap <= 3
+	}
+	if s.Kind == speech.Count {
+		return r.countsBefore(s, gap)
+	}
+	return s.More || gap <= 7 || gap <= 12 && r.Text.Words[s.To-1].Stop != speech.None
+}
+
+// countsBefore tells whether a count behind its food, so many words away, counts
+// that food: "eggs, four", "eggs, you want four of them", "flour, 250".
+func (r *Reading) countsBefore(s speech.Said, gap int) bool {
+	if r.isOfThem(s.To) {
+		return gap <= 3 || gap <= 6 && r.isLight(s.From-gap, s.From)
+	}
+	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None
+	return gap <= 1 && ends
+}
+
+// isOfThem tells "of them", "of those large ones" at word i.
+func (r *Reading) isOfThem(i int) bool {
+	if r.Text.Pronoun(i) {
+		return true
+	}
+	if r.Text.At(i) != "of" || r.Text.At(i+1) != "those" && r.Text.At(i+1) != "these" && r.Text.At(i+1) != "the" {
+		return false
+	}
+	return r.Text.At(i+2) == "ones" || r.Text.At(i+3) == "ones"
+}
+
+const (
+	announced = 8  // words that may stand before the amount in the sentence behind "Flour next."
+	announces = 12 // words that "Flour next." may have
+	answered  = 4  // words of "How much?", between the food and a bare amount
+)
+
+// isAnnounced tells whether the sentence before a number only speaks of its food,
+// without a number, and the number's own sentence has only light words before it.
+// A question may stand between them: "caster sugar … – How much? – 200 grams."
+func (r *Reading) isAnnounced(i int, m written.Mention) bool {
+	s := r.Said[i]
+	start := r.sentenceAt(s.From)
+	first := r.sentenceAt(start - 1)
+	if m.To <= first && start-first <= answered {
+		first = r.sentenceAt(first - 1)
+	}
+	if s.From-start > announced || m.From < first || m.From < start-announces-answered || i > 0 && r.Said[i-1].To > m.From {
+		return false
+	}
+	return r.isOfThem(s.To) || s.Kind != speech.Count && r.isLight(start, s.From)
+}
+
+// sentenceAt gives the first word of the sentence that word k stands in.
+func (r *Reading) sentenceAt(k int) int {
+	for k > 0 && r.Text.Words[k-1].Stop != speech.Sentence {
+		k--
+	}
+	return max(k, 0)
+}
+
+// isLight tells whether the words from one index to another carry no meaning of
+// their own: "you'll want about".
+func (r *Reading) isLight(from, to int) bool {
+	for k := from; k < to; k++ {
+		if w := r.Text.Words[k]; written.Meaning(w) != "" && !weighing[w.Text] {
+			return false
+		}
+	}
+	return true
+}
+
+// weighing are words by which hosts lead to an amount.
+var weighing = speech.SetOf("weigh weighed weighing weighs measured measure sifted sieved soft softened cold warm melted already exactly you'd we'd here's comes total work works amount")
+
+// hasOwnAmount tells whether the mention before number i has an amount already.
+func (r *Reading) hasOwnAmount(i int, m written.Mention) bool {
+	s := r.Said[i]
+	for p := i - 1; p >= 0 && r.Said[p].To > m.From-4; p-- {
+		before := r.Said[p]
+		if before.From >= m.To {
+			return false
+		}
+		if before.Kind != speech.Share && !isLoose(before.Amount.Unit) && r.Ties[p].Item >= 0 && before.To <= m.From && names(m, r.Ties[p].Item) && !s.More && !r.Text.Pronoun(s.To) {
+			return true
+		}
+	}
+	return false
+}
+
+// isLoose tells of units that nobody measures.
+func isLoose(u measure.Unit) bool { return Loose[u] }
+
+// Loose are units that nobody measures; leaving them out on air is no slip.
+var Loose = map[measure.Unit]bool{measure.Pinch: true, measure.Dash: true, measure.Handful: true, measure.Splash: true,
+	measure.Squeeze: true, measure.Drizzle: true, measure.Glug: true, measure.Knob: true, measure.Drop: true, measure.Smidgen: true, measure.Dollop: true}

@@ -1,0 +1,79 @@
+package about
+
+import (
+	"slices"
+
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// choose picks the line that a mention means by the place in the recipe, by
+// what the amount agrees with, and by what was said already.
+func (r *Reading) choose(i int, m written.Mention) int {
+	s := r.Said[i]
+	best, top := m.Items[0], -100.0
+	for _, n := range m.Items {
+		it := r.Book.Items[n]
+		score := r.usedHere(n, s.From, m.To+3) + 3*r.namedNear(s.From, it.Component)
+		if r.EqualItem(s, n) {
+			score += 2
+		}
+		if !it.Line.HasAmount {
+			score -= 1.5
+		}
+		if r.isItemSaid(n, i) {
+			score -= 0.6
+		}
+		if score > top {
+			best, top = n, score
+		}
+	}
+	return best
+}
+
+// usedHere weighs how much item n belongs to the places at two words.
+func (r *Reading) usedHere(n int, at ...int) float64 {
+	score := 0.0
+	for _, word := range at {
+		st := r.Book.States[r.placeOf(word)]
+		if st.Component == r.Book.Items[n].Component {
+			score += 0.75
+		}
+		if slices.Contains(st.Uses, n) {
+			score += 0.75
+		}
+	}
+	return score
+}
+
+// isItemSaid tells whether the whole of item n was said before number i.
+func (r *Reading) isItemSaid(n, i int) bool {
+	for p := range i {
+		if r.Ties[p].Item == n && !r.Ties[p].Aside && r.Said[p].Kind != speech.Share && r.EqualItem(r.Said[p], n) {
+			return true
+		}
+	}
+	return false
+}
+
+// namedNear tells, from 0 to 1, whether a component is named shortly before a
+// word.
+func (r *Reading) namedNear(word, component int) float64 {
+	name := written.Stems(r.Book.Recipe.Components[component].Name)
+	if len(name) == 0 {
+		return 0
+	}
+	for k := word - 1; k >= max(0, word-20); k-- {
+		if r.Text.Words[k].Stem != name[len(name)-1] {
+			continue
+		}
+		fits := true
+		for q := 1; q < len(name); q++ {
+			fits = fits && k-q >= 0 && r.Text.Words[k-q].Stem == name[len(name)-1-q]
+		}
+		if fits {
+			return 1
+		}
+	}
+	return 0
+}

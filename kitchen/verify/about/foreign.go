@@ -1,0 +1,157 @@
+package about
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// tieForeign finds a food that the recipe does not have: "50 g of raisins", "add
+// two bay leaves". It tells whether the number is settled by that.
+func (r *Reading) tieForeign(i int) bool {
+	s, words := r.Said[i], r.Text.Words
+	if r.Book.Larder == nil || s.Kind == speech.Share || s.To >= len(words) || words[s.To-1].Stop != speech.None || !r.measuresFood(i) {
+		return false
+	}
+	k := s.To
+	of := words[k].Text == "of"
+	if of {
+		k++
+	}
+	for k < len(words) && (leads[words[k].Text] || s.Kind == speech.Count && written.Between[words[k].Text]) {
+		k++
+	}
+	for n := 3; n >= 1; n-- {
+		name, sound := r.nameAt(k, n)
+		if !sound || !(r.Book.Names.IsOther(name) || of && r.Book.Names.IsOtherAmong(name)) {
+			continue
+		}
+		head := words[k+n-1].Stem
+		switch {
+		case n == 1 && r.Book.Names.HasHead(head):
+			continue
+		case len(r.Book.Vocab[head]) > 0: // the steps speak of it, though no line does
+			if s.Kind == speech.Measure {
+				r.Ties[i].Portion = head
+			}
+			return true
+		case r.Book.Writes(head):
+			return true // a line that nobody could read may be its line
+		case drinks[name]:
+			r.Ties[i].Aside = true
+			return false
+		}
+		r.Ties[i].Foreign = name
+		return true
+	}
+	return false
+}
+
+// foreignBack is how many light words may stand between a foreign food and the
+// amount behind it.
+const foreignBack = 3
+
+// tieForeignBefore finds one before its amount: "some apricot jam, three
+// tablespoons".
+func (r *Reading) tieForeignBefore(i int) bool {
+	s := r.Said[i]
+	if r.Book.Larder == nil || s.Kind != speech.Measure || s.Unit.Kind() == measure.Count || s.More {
+		return false
+	}
+	for end := s.From; end > 0 && end >= s.From-foreignBack && r.Text.Words[end-1].Stop != speech.Sentence; end-- {
+		if !r.isLight(end, s.From) {
+			return false
+		}
+		for n := 3; n >= 1; n-- {
+			if end-n < 0 {
+				continue
+			}
+			name, sound := r.nameAt(end-n, n)
+			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && r.isOrdered(end-n) {
+				r.Ties[i].Foreign = name
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// isOrdered tells whether the host does something with what is named at a word.
+func (r *Reading) isOrdered(word int) bool {
+	for k := word - 1; k >= 0 && k >= word-6 && !r.Text.Parts(k); k-- {
+		if orders[r.Text.Words[k].Text] || deeds[r.Text.Words[k].Text] {
+			return true
+		}
+	}
+	return false
+}
+
+// leads are words between an amount and its food.
+var leads = speech.SetOf("the that some your my our this more extra")
+
+// measuresFood tells whether a number can be the amount of a food that is not in
+// the recipe: a count only where the host does something with what is counted.
+func (r *Reading) measuresFood(i int) bool {
+	s := r.Said[i]
+	if s.Kind == speech.Count {
+		return s.Amount.From.Cmp(measure.Whole(maxCount)) <= 0 && r.Text.At(s.To) != "of" && r.isDoneTo(i)
+	}
+	return s.Kind == speech.Measure && (s.Unit.Kind() != measure.Count || s.Unit == measure.Clove || s.Unit == measure.Sprig)
+}
+
+// maxCount is the most of a thing that is counted into a dish.
+const maxCount = 20
+
+// deeds are orders that leave no doubt that something goes into the dish.
+var deeds = speech.SetOf("add adding crack throw toss chop grate squeeze slice stir drop pop whisk")
+
+// isDoneTo tells whether one of them stands right before a number.
+func (r *Reading) isDoneTo(i int) bool {
+	s := r.Said[i]
+	for k := s.From - 1; k >= 0 && k >= s.From-3 && !r.Text.Parts(k); k-- {
+		if deeds[r.Text.Words[k].Text] {
+			return true
+		}
+	}
+	return false
+}
+
+// nameAt gives n words from k on as a name; sound is false where they can be none.
+func (r *Reading) nameAt(k, n int) (name string, sound bool) {
+	words := r.Text.Words
+	if k+n > len(words) {
+		return "", false
+	}
+	for q := k; q < k+n; q++ {
+		if q > k {
+			if words[q-1].Stop != speech.None {
+				return "", false
+			}
+			name += " "
+		}
+		if w := words[q].Text; written.Blockers[w] || written.Things[w] {
+			return "", false
+		}
+		name += words[q].Text
+	}
+	return name, true
+}
+
+// drinks are what a host has while cooking, where the recipe has none.
+var drinks = speech.SetOf("tea coffee beer wine cider lemonade squash")
+
+// orders are words by which a host tells what to do.
+var orders = speech.SetOf(`add adding spread brush put take need use stir whisk pour tip sprinkle measure weigh mix crack in with plus and then drop
+	fold rub beat toss grate chop throw goes go get grab squeeze`)
+
+// IsInstruction tells whether the host does something with what number i
+// measures.
+func (r *Reading) IsInstruction(i int) bool {
+	s := r.Said[i]
+	for k := s.From - 1; k >= 0 && k >= s.From-5; k-- {
+		if orders[r.Text.Words[k].Text] {
+			return true
+		}
+	}
+	return false
+}

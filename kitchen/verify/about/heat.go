@@ -1,0 +1,81 @@
+package about
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/same"
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// ovenOf is whose setting a heat is: where a fan's setting follows right behind
+// it, "180, or 160 fan", the first is that of an oven without.
+func (r *Reading) ovenOf(i int) string {
+	s := r.Said[i]
+	if s.Kind != speech.Heat || s.Oven != "" || i+1 == len(r.Said) {
+		return s.Oven
+	}
+	if next := r.Said[i+1]; next.Kind == speech.Heat && next.Oven == "fan" && next.From-s.To <= 4 && next.Scale == s.Scale {
+		return "conventional"
+	}
+	return ""
+}
+
+// isBesideHeat tells whether the heat right before number i is about fact n: then
+// both are one oven's.
+func (r *Reading) isBesideHeat(i, n int) bool {
+	return i > 0 && r.Said[i].Kind == speech.Heat && r.Said[i-1].Kind == speech.Heat && r.Said[i].From-r.Said[i-1].To <= 12 && r.Ties[i-1].Fact == n && r.Ties[i-1].Agrees
+}
+
+// isHeatPossible tells whether a heat can be meant for the one that is written: it
+// is right, or not half or twice as much on one of the scales.
+func isHeatPossible(s speech.Said, f written.Fact) bool {
+	if EqualFact(s, f) {
+		return true
+	}
+	for _, h := range f.Heats {
+		if (s.Scale == "gas") != (h.Scale == "gas") {
+			continue
+		}
+		if soundsLike(s.Amount, h.Amount) || s.Amount.To.Mul(measure.Whole(2)).Cmp(h.Amount.From) > 0 && s.Amount.From.Cmp(h.Amount.To.Mul(measure.Whole(2))) < 0 || isTenfold(s, h) {
+			return true
+		}
+	}
+	return s.Scale == "gas" || s.Scale == "F" // against what is written on another scale
+}
+
+// soundsLike tells fifteen said for fifty and the like.
+func soundsLike(a, b measure.Amount) bool {
+	for tens := int64(3); tens <= 9; tens++ {
+		teen, ty := measure.Whole(10+tens), measure.Whole(10*tens)
+		if a.From.Equal(teen) && b.From.Equal(ty) || a.From.Equal(ty) && b.From.Equal(teen) {
+			return true
+		}
+	}
+	return false
+}
+
+func isTenfold(s, h speech.Said) bool {
+	ten := measure.Whole(10)
+	return same.Ranges(s.Amount.Range, h.Amount.Range.Scale(ten)) || same.Ranges(s.Amount.Range.Scale(ten), h.Amount.Range)
+}
+
+// scoreHeat adds what tells an oven's setting from other heats.
+func (r *Reading) scoreHeat(s speech.Said, f written.Fact, score, shared, least float64) (float64, bool) {
+	oven := s.Oven != "" || s.Scale == "gas"
+	if !oven && f.IsOven && r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "core", "middle", "inside", "reads", "read", "internal", "centre", "center", "thigh") && !r.Text.Near(s.From, s.To, 8, "oven") {
+		return score, false
+	}
+	for k := max(0, s.From-10); k < min(len(r.Text.Words), s.To+6); k++ {
+		switch r.Text.Words[k].Text {
+		case "oven", "preheat", "preheated", "bake", "fan":
+			oven = true
+		}
+	}
+	if oven && f.IsOven {
+		return score + scoreOven, true
+	}
+	if oven != f.IsOven {
+		score -= 1.5
+	}
+	return score, shared >= least
+}

@@ -1,0 +1,114 @@
+package about
+
+import (
+	"slices"
+
+	"benchproof/kitchen/verify/same"
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// Reading is a cut read beside a recipe.
+type Reading struct {
+	Text     speech.Text
+	Said     []speech.Said
+	Book     *written.Book
+	Scale    same.Scale
+	Mentions []written.Mention
+	Places   []int // of each word: the state of the recipe where the talk likely is; nil without states
+	Ties     []Tie // of each of Said
+}
+
+// Tie is what one said number is about.
+type Tie struct {
+	Item    int    // index into the book's items; −1 if none
+	Fact    int    // index into its facts; −1 if none
+	Foreign string // a food that the recipe does not have, as said
+	Portion string // a food that only steps have, as a stem: "water"
+	Aside   bool   // about something else: another time, another recipe, a shop
+	Of      bool   // "50 grams of the sugar": likely a part
+	Agrees  bool   // with the fact
+	before  bool   // the food stands before the amount
+}
+
+// Read ties every number to what it is about.
+func Read(t speech.Text, b *written.Book, scale same.Scale) *Reading {
+	r := &Reading{Text: t, Said: speech.Find(t), Book: b, Scale: scale}
+	for i := range r.Said {
+		r.Said[i].Oven = r.ovenOf(i)
+	}
+	r.Mentions = b.Mentions(t)
+	r.Places = place(b, t)
+	r.Ties = make([]Tie, len(r.Said))
+	r.tieFoods()
+	r.carryOn()
+	for i, s := range r.Said {
+		if t := &r.Ties[i]; !t.isTied() && !s.Struck {
+			r.tieFact(i)
+		}
+	}
+	r.move()
+	return r
+}
+
+func (t Tie) isTied() bool { return t.Item >= 0 || t.Fact >= 0 || t.Foreign != "" || t.Portion != "" }
+
+// tieFoods ties amounts and counts to the foods that are named beside them.
+func (r *Reading) tieFoods() {
+	m := 0
+	for i, s := range r.Said {
+		t := &r.Ties[i]
+		*t = Tie{Item: -1, Fact: -1}
+		for m < len(r.Mentions) && r.Mentions[m].To <= s.From-beforeReach {
+			m++
+		}
+		if s.Struck {
+			t.Aside = true
+			continue
+		}
+		switch s.Kind {
+		case speech.Measure, speech.Count, speech.Share:
+			r.tieFood(i, m)
+		}
+		t.Aside = r.isAside(s)
+	}
+}
+
+// EqualItem tells whether a said amount is the whole of item n.
+func (r *Reading) EqualItem(s speech.Said, n int) bool {
+	return r.Scale.Line(s, r.Book.Items[n].Line)
+}
+
+// EqualFact compares a said number with what a step states.
+func EqualFact(s speech.Said, f written.Fact) bool {
+	switch f.Kind {
+	case speech.Heat:
+		return s.Kind == speech.Heat && same.Heats(s, f.Heats, f.IsOven)
+	case speech.Length:
+		return s.Kind == speech.Length && same.Lengths(s, f.Said)
+	case speech.Time:
+		return s.Kind == speech.Time && same.Times(s, f.Said)
+	}
+	return same.Counts(s, f.Said)
+}
+
+// placeOf is the place in the recipe at a word, which may lie behind the end.
+func (r *Reading) placeOf(word int) int {
+	return r.Places[max(0, min(word, len(r.Places)-1))]
+}
+
+// PlaceOf is the place in the recipe where number i is said.
+func (r *Reading) PlaceOf(i int) int { return r.placeOf(r.Said[i].To) }
+
+// IsFactTied tells whether a number besides i that agrees is tied to fact n.
+func (r *Reading) IsFactTied(n, i int) bool {
+	for p, t := range r.Ties {
+		if p != i && t.Fact == n && t.Agrees {
+			return true
+		}
+	}
+	return false
+}
+
+// names tells whether a mention can mean item n.
+func names(m written.Mention, n int) bool { return slices.Contains(m.Items, n) }

@@ -1,0 +1,74 @@
+package verify
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/same"
+	"benchproof/kitchen/verify/speech"
+)
+
+// pairs questions oven settings that are said together.
+func (j *judge) pairs() {
+	for i := 0; i+1 < len(j.Said); i++ {
+		if !j.isPair(i) {
+			continue
+		}
+		a, b := j.Said[i], j.Said[i+1]
+		questions := measure.CheckOvens([]measure.Heat{scaled(a, b), scaled(b, a)})
+		if len(questions) == 0 {
+			continue
+		}
+		f := Finding{Kind: Pair, Said: j.Text.Quote(a.From, b.To), Suggest: questions[0].Text}
+		if n := j.factOf(i, i+1); n >= 0 {
+			fact := j.Book.Facts[n]
+			f.Written, f.Line, f.Number = fact.Text, fact.Line, fact.Number
+		}
+		j.found(i, f)
+	}
+}
+
+// pairReach is how many words may stand between the two settings of a pair.
+const pairReach = 7
+
+// isPair tells whether number i and the next are one oven's setting in two ways.
+func (j *judge) isPair(i int) bool {
+	a, b := j.Said[i], j.Said[i+1]
+	if a.Kind != speech.Heat || b.Kind != speech.Heat || a.Struck || b.Struck || j.Ties[i].Aside || j.Ties[i+1].Aside {
+		return false
+	}
+	bare := a.Oven == "" && a.Scale == "" && b.Oven == "" && b.Scale == ""
+	if b.From-a.To > pairReach || bare || a.Oven == b.Oven && a.Scale == b.Scale {
+		return false
+	}
+	for k := a.To; k < b.From; k++ {
+		if changes[j.Text.Words[k].Text] {
+			return false
+		}
+	}
+	return true
+}
+
+// changes are words between two settings of which one comes after the other:
+// "then down to 160".
+var changes = speech.SetOf("then down up turn drop reduce lower after minutes until")
+
+// scaled gives a heat with the scale of its neighbour where it has none itself.
+func scaled(s, beside speech.Said) measure.Heat {
+	h := same.Setting(s)
+	if h.Scale != "" {
+		return h
+	}
+	h.Scale = "C"
+	if beside.Scale == "F" && beside.Oven != s.Oven || s.Amount.From.Cmp(measure.Whole(280)) > 0 {
+		h.Scale = "F"
+	}
+	return h
+}
+
+func (j *judge) factOf(said ...int) int {
+	for _, i := range said {
+		if n := j.Ties[i].Fact; n >= 0 {
+			return n
+		}
+	}
+	return -1
+}

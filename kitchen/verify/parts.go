@@ -1,0 +1,126 @@
+package verify
+
+import (
+	"slices"
+
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/speech"
+)
+
+// parts marks the numbers of line n that agree, as its whole or as parts of it,
+// and gives those that do not.
+func (j *judge) parts(n int, said []int) (open []int) {
+	whole, rest := false, false
+	j.addUp(n, said)
+	for k, i := range said {
+		s := j.Said[i]
+		switch {
+		case j.agreed[i]:
+		case s.Kind == speech.Share:
+			j.agreed[i] = true
+			rest = rest || s.Amount.From.IsZero() || s.More
+		case j.EqualItem(s, n):
+			j.agreed[i], whole = true, true
+		case j.isHarmless(i, n), j.isWrittenPart(s, n), j.isTotal(s, n), j.isKeptBack(i, n), k > 0 && j.isShareOf(said[k-1], i, n):
+			j.agreed[i] = true
+		case !j.Ties[i].Aside:
+			open = append(open, i)
+		}
+	}
+	if len(open) > 1 || whole {
+		open = slices.DeleteFunc(open, func(i int) bool { return j.isOneOf(i, n) })
+	}
+	if len(open) > 0 && j.arePartsOf(n, open, whole, rest) {
+		j.agree(open)
+		return nil
+	}
+	return open
+}
+
+// maxParts is in how many parts a food goes in at most.
+const maxParts = 8
+
+// addUp marks amounts, one behind another, that add up to the line.
+func (j *judge) addUp(n int, said []int) {
+	var parts []int
+	for _, i := range said {
+		if s := j.Said[i]; s.Kind == speech.Share || s.Each || j.Ties[i].Aside || j.EqualItem(s, n) {
+			continue
+		}
+		parts = append(parts, i)
+	}
+	for from := 0; from < len(parts); {
+		to := j.sumEnd(n, parts[from:])
+		j.agree(parts[from : from+to])
+		from += max(to, 1)
+	}
+}
+
+// sumEnd gives how many of the first amounts add up to the line, 0 if none do.
+func (j *judge) sumEnd(n int, parts []int) int {
+	var sum []speech.Said
+	for to := 0; to < len(parts) && to < maxParts; to++ {
+		sum = append(sum, j.Said[parts[to]])
+		if total, ok := j.Sum(sum, n); to > 0 && ok && j.EqualItem(total, n) {
+			return to + 1
+		}
+	}
+	return 0
+}
+
+// arePartsOf tells whether amounts that are no whole are parts of it: every one
+// is said as a part, they are less than the whole, and the whole or "the rest"
+// is said too.
+func (j *judge) arePartsOf(n int, open []int, whole, rest bool) bool {
+	if !whole && !rest {
+		return false
+	}
+	var parts []speech.Said
+	for _, i := range open {
+		if s := j.Said[i]; !(j.Ties[i].Of || s.More || j.isFirstPart(i)) || !whole && len(open) > 1 && !j.Ties[i].Of && !s.More {
+			return false
+		}
+		parts = append(parts, j.Said[i])
+	}
+	sum, ok := j.Sum(parts, n)
+	return ok && j.Scale.Less(sum, j.Book.Items[n].Line)
+}
+
+// isShareOf tells whether number i is what share p of the line comes to: "half the
+// sugar, that's 50 grams".
+func (j *judge) isShareOf(p, i, n int) bool {
+	share, s := j.Said[p], j.Said[i]
+	if share.Kind != speech.Share || share.Amount.From.IsZero() || s.From-share.To > 8 {
+		return false
+	}
+	s.Amount = s.Amount.Scale(measure.Whole(1).Quo(share.Amount.From))
+	return j.EqualItem(s, n)
+}
+
+// isFirstPart tells whether words beside an amount make it a part: "now",
+// "first", "to begin with".
+func (j *judge) isFirstPart(i int) bool {
+	s := j.Said[i]
+	return j.Text.Near(s.From, s.To, 6, "first", "start", "begin", "now", "later") || j.isReserved(i)
+}
+
+func (j *judge) isReserved(i int) bool {
+	s := j.Said[i]
+	return j.Text.Near(s.From, s.To, 6, "hold", "reserve", "aside", "keep", "save", "dusting")
+}
+
+// isKeptBack tells "keep two tablespoons of the flour back for dusting", which is
+// a part that the recipe need not state.
+func (j *judge) isKeptBack(i, n int) bool {
+	return j.Ties[i].Of && j.isReserved(i) && j.Scale.Less(j.Said[i], j.Book.Items[n].Line)
+}
+
+// isOneOf tells whether an amount is one of several pieces: "trim one sheet".
+func (j *judge) isOneOf(i, n int) bool {
+	s, l := j.Said[i], j.Book.Items[n].Line
+	if !s.Amount.IsSingle() || !s.Amount.From.Equal(measure.Whole(1)) || s.Amount.Unit.Kind() != measure.Count || l.Amount.Unit.Kind() != measure.Count {
+		return false
+	}
+	j.agreed[i] = true
+	return true
+}

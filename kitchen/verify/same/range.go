@@ -1,0 +1,70 @@
+package same
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/speech"
+)
+
+// How far a said value may lie from the written one and still be the same, as a
+// share of it; see the package's comment.
+var (
+	exactly  = measure.Ratio(1, 200)
+	sameKind = measure.Ratio(3, 100)
+	bySystem = measure.Ratio(8, 100)
+	byWeight = measure.Ratio(15, 100)
+	byPiece  = measure.Ratio(35, 100)
+	nearly   = measure.Ratio(12, 100)
+)
+
+// Ranges compares two ranges of one unit that are meant exactly.
+func Ranges(said, written measure.Range) bool { return agrees(said, written, exactly) }
+
+// agrees compares two ranges of one unit; slack is a share of the written value.
+func agrees(said, written measure.Range, slack measure.Number) bool {
+	low := written.From.Sub(written.From.Mul(slack))
+	high := written.To.Add(written.To.Mul(slack))
+	if said.From.Cmp(low) >= 0 && said.To.Cmp(high) <= 0 {
+		return true
+	}
+	return written.IsSingle() && !said.IsSingle() && said.From.Cmp(high) <= 0 && said.To.Cmp(low) >= 0
+}
+
+func slackOf(about bool) measure.Number {
+	if about {
+		return exactly.Add(nearly)
+	}
+	return exactly
+}
+
+// Times compares a said stretch of time with a written one. "Overnight" is the
+// same as any time that it can overlap, from six hours to a day: common practice,
+// no source.
+func Times(said, written speech.Said) bool {
+	if written.AtLeast && said.Amount.From.Cmp(written.Amount.From) >= 0 || written.AtMost && said.Amount.To.Cmp(written.Amount.To) <= 0 && said.AtMost {
+		return true
+	}
+	if said.Night || written.Night {
+		return said.Night && written.Night || isNight(said) && isNight(written)
+	}
+	return agrees(said.Amount.Range, written.Amount.Range, slackOf(said.About))
+}
+
+func isNight(s speech.Said) bool {
+	return s.Night || s.Amount.To.Cmp(measure.Whole(6*60)) >= 0 && s.Amount.From.Cmp(measure.Whole(24*60)) <= 0
+}
+
+// Lengths compares a said length with a written one.
+func Lengths(said, written speech.Said) bool {
+	slack := slackOf(said.About)
+	if said.Amount.Unit != written.Amount.Unit {
+		slack = slack.Add(bySystem) // 2 cm are ¾ in, and nobody says 0.79
+	}
+	a, _ := measure.Millimetres(said.Amount.Unit)
+	b, _ := measure.Millimetres(written.Amount.Unit)
+	return agrees(said.Amount.Range.Scale(a), written.Amount.Range.Scale(b), slack)
+}
+
+// Counts compares numbers of things.
+func Counts(said, written speech.Said) bool {
+	return agrees(said.Amount.Range, written.Amount.Range, slackOf(said.About))
+}

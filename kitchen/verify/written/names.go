@@ -1,0 +1,256 @@
+package written
+
+import (
+	"slices"
+	"strings"
+
+	"benchproof/kitchen/food"
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/speech"
+)
+
+// Names finds the ingredients in speech: by the recipe's words, by the larder's
+// other names, by the noun alone.
+type Names struct {
+	larder  *food.Larder
+	items   []Item
+	byHead  map[string][]phrase
+	foods   map[string]bool       // ids in the recipe
+	matched map[string]food.Match // what the larder said of two words
+}
+
+// phrase is one name of an item, as stems; the noun is last.
+type phrase struct {
+	words []string
+	item  int
+}
+
+// Mention is one place where an ingredient is named.
+type Mention struct {
+	From, To int   // words, the end excluded
+	Items    []int // the items that it can be, never empty
+	Foreign  bool  // another food, which shares its noun with the items: "peanut butter"
+}
+
+func newNames(items []Item, larder *food.Larder) *Names {
+	n := &Names{larder: larder, items: items, byHead: map[string][]phrase{}, foods: map[string]bool{}, matched: map[string]food.Match{}}
+	single := map[string][]int{}
+	for i, it := range items {
+		own := Stems(it.Line.Food)
+		n.add(own, i)
+		if _, other, ok := strings.Cut(it.Line.Text, " or "); ok { // "1 tbsp water, or juice from the plums"
+			n.add(Stems(other), i)
+		}
+		n.foods[it.Line.FoodID] = it.Line.FoodID != ""
+		for _, id := range it.Line.Choices {
+			n.foods[id] = true
+		}
+		for _, w := range own[:max(0, len(own)-1)] {
+			if len(w) > 3 && !Describing[w] {
+				single[w] = append(single[w], i)
+			}
+		}
+		n.addKnown(it, i)
+	}
+	for w, of := range single {
+		if len(n.byHead[w]) > 0 {
+			continue
+		}
+		for _, i := range of {
+			n.byHead[w] = append(n.byHead[w], phrase{words: []string{w}, item: i})
+		}
+	}
+	return n
+}
+
+// addKnown adds the larder's names of an item, but for those that end in what it
+// is counted in: a "mozzarella ball" makes no mozzarella of other balls.
+func (n *Names) addKnown(it Item, i int) {
+	if n.larder == nil || it.Line.FoodID == "" {
+		return
+	}
+	f, ok := n.larder.Food(it.Line.FoodID)
+	if !ok {
+		return
+	}
+	for _, name := range append([]string{f.Name}, f.Names...) {
+		words := Stems(name)
+		if len(words) > 1 {
+			if _, counted := measure.ParseUnit(words[len(words)-1]); counted {
+				continue
+			}
+		}
+		n.add(words, i)
+	}
+}
+
+func (n *Names) add(words []string, item int) {
+	if len(words) == 0 {
+		return
+	}
+	head := words[len(words)-1]
+	n.byHead[head] = append(n.byHead[head], phrase{words: words, item: item})
+}
+
+// Stems cuts a food's name into stems, up to what it lies in.
+func Stems(name string) []string {
+	for _, in := range []string{" in ", " with ", " for ", " from ", ",", "("} {
+		if i := strings.Index(name, in); i > 0 {
+			name = name[:i]
+		}
+	}
+	var stems []string
+	for _, w := range speech.Cut([]speech.Cue{{Text: name}}).Words {
+		if w.Text != "of" && w.Text != "the" {
+			stems = append(stems, w.Stem)
+		}
+	}
+	return stems
+}
+
+// Mentions finds every mention in the text, in order.
+func (b *Book) Mentions(t speech.Text) []Mention {
+	var all []Mention
+	for i := range t.Words {
+		if m, ok := b.Names.At(t, i); ok {
+			all = append(all, m)
+		}
+	}
+	return all
+}
+
+// At finds the mention whose noun is word i.
+func (n *Names) At(t speech.Text, i int) (Mention, bool) {
+	phrases := n.byHead[t.Words[i].Stem]
+	if len(phrases) == 0 || n.isPartOfNext(t, i) {
+		return Mention{}, false
+	}
+	best, m := 0, Mention{To: i + 1}
+	for _, p := range phrases {
+		score, from := p.fits(t, i)
+		if score > best {
+			best, m.Items, m.From = score, nil, from
+		}
+		if score == best && !slices.Contains(m.Items, p.item) {
+			m.Items = append(m.Items, p.item)
+			m.From = min(m.From, from)
+		}
+	}
+	n.narrow(t, &m)
+	return m, true
+}
+
+// fits counts the words of p that stand before its noun at word i.
+func (p phrase) fits(t speech.Text, i int) (score, from int) {
+	k := i
+	for w := len(p.words) - 2; w >= 0 && k > 0 && t.Words[k-1].Stop == speech.None; w-- {
+		if t.Words[k-1].Stem == p.words[w] {
+			k--
+			score++
+		}
+	}
+	score = 10 * (score + 1)
+	if score > 10 && score == 10*len(p.words) {
+		score++ // "plain flour" is no "plain wholemeal flour"
+	}
+	return score, k
+}
+
+// isPartOfNext tells whether word i only describes the noun behind it: "egg
+// yolk" is no egg, "butter dish" no butter, "cream cheese" no cream.
+func (n *Names) isPartOfNext(t speech.Text, i int) bool {
+	if i+1 >= len(t.Words) || t.Words[i].Stop != speech.None {
+		return false
+	}
+	next := t.Words[i+1]
+	if Things[next.Text] || made[next.Stem] && next.Stem != t.Words[i].Stem {
+		return true
+	}
+	for _, p := range n.byHead[next.Stem] {
+		if len(p.words) > 1 && p.words[len(p.words)-2] == t.Words[i].Stem {
+			return true
+		}
+	}
+	if len(n.byHead[next.Stem]) > 0 || Silent[next.Text] || n.larder == nil {
+		return false
+	}
+	return n.IsOther(t.Words[i].Text+" "+next.Text) && n.match(next.Text).How != food.None
+}
+
+// IsOther tells whether a name is that of a food that the recipe does not have.
+func (n *Names) IsOther(name string) bool {
+	m := n.match(name)
+	return (m.How == food.Exact || m.How == food.Alias) && m.Food != nil && !n.foods[m.Food.ID]
+}
+
+// IsOtherAmong is like IsOther, with words around the name that do not change the
+// food, or with several foods of which the recipe has none: "rosemary", fresh or
+// dried.
+func (n *Names) IsOtherAmong(name string) bool {
+	switch m := n.match(name); m.How {
+	case food.Exact, food.Alias, food.Modifiers:
+		return m.Food != nil && !n.foods[m.Food.ID]
+	case food.Ask:
+		return !strings.Contains(name, " ") && !slices.ContainsFunc(m.Choices, func(f *food.Food) bool { return n.foods[f.ID] })
+	}
+	return false
+}
+
+// Aisle is the shop's section of a food of the larder, "" for none.
+func (n *Names) Aisle(name string) string {
+	if m := n.match(name); m.Food != nil {
+		return m.Food.Aisle
+	}
+	return ""
+}
+
+// HasHead tells whether a line's food ends in a noun, given as its stem.
+func (n *Names) HasHead(noun string) bool { return len(n.byHead[noun]) > 0 }
+
+// narrow looks at the word before: it may name another food altogether.
+func (n *Names) narrow(t speech.Text, m *Mention) {
+	if n.larder == nil || m.From == 0 || t.Words[m.From-1].Stop != speech.None {
+		return
+	}
+	before := t.Words[m.From-1].Text
+	if Silent[before] || Describing[before] || speech.IsNumber(before) || classes[before] != "" {
+		return
+	}
+	name := before
+	for i := m.From; i < m.To; i++ {
+		name += " " + t.Words[i].Text
+	}
+	got := n.match(name)
+	if got.How != food.Exact && got.How != food.Alias || got.Food == nil {
+		return
+	}
+	var same []int
+	for _, i := range m.Items {
+		if l := n.items[i].Line; l.FoodID == got.Food.ID || slices.Contains(l.Choices, got.Food.ID) {
+			same = append(same, i)
+		}
+	}
+	if len(same) > 0 {
+		m.Items = same
+		return
+	}
+	if m.To-m.From == 1 && !slices.ContainsFunc(m.Items, n.isPlain) {
+		m.Foreign, m.From = true, m.From-1
+	}
+}
+
+// isPlain tells of an item that the larder does not know and that is one word,
+// which may be called anything.
+func (n *Names) isPlain(i int) bool {
+	l := n.items[i].Line
+	return l.FoodID == "" && len(l.Choices) == 0 && len(Stems(l.Food)) < 2
+}
+
+func (n *Names) match(name string) food.Match {
+	m, ok := n.matched[name]
+	if !ok {
+		m = n.larder.Match(name)
+		n.matched[name] = m
+	}
+	return m
+}
