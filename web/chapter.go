@@ -2,7 +2,9 @@ package web
 
 import (
 	"context"
+	"log/slog"
 	"net/http"
+	"slices"
 	"strconv"
 	"time"
 
@@ -12,12 +14,33 @@ import (
 	"benchproof/views"
 )
 
-// cutStarts is where the segments begin in a cut: where a person said so, else
-// where it is found by what is said.
-func cutStarts(d *desk, segments []episode.Segment, captions script.Captions, set map[int64]int) []script.Start {
-	starts := script.Align(segments, script.Steps(d.version.Reading), captions)
-	for i, g := range segments {
-		if seconds, ok := set[g.ID]; ok {
+// alignmentOf gives what is reckoned of an episode's current cut; the zero value
+// without a cut. It is as kept, which is one small row, while its print is that
+// of cut, running order and recipe; else it is reckoned anew and kept.
+func (s *Server) alignmentOf(ctx context.Context, d *desk, segments []episode.Segment) (script.Alignment, error) {
+	cut, kept, err := s.store.Alignment(ctx, d.episode.ID)
+	if err != nil && fault.KindOf(err) == fault.NotFound {
+		return script.Alignment{}, nil
+	}
+	steps := script.Steps(d.version.Reading)
+	if err != nil || kept.Print == script.AlignmentPrint(cut, segments, steps) {
+		return kept, err
+	}
+	if cut, err = s.store.Cut(ctx, cut.ID); err != nil {
+		return script.Alignment{}, err
+	}
+	kept = script.AlignCut(cut, segments, steps)
+	if err := s.store.KeepAlignment(ctx, cut.ID, kept); err != nil {
+		slog.ErrorContext(ctx, "an alignment is not kept", "cause", err) // it is right all the same
+	}
+	return kept, nil
+}
+
+// withSet puts what a person said into where segments begin in a cut.
+func withSet(starts []script.Start, segments []episode.Segment, set map[int64]int) []script.Start {
+	starts = slices.Clone(starts)
+	for i := range starts {
+		if seconds, ok := set[segments[i].ID]; ok {
 			starts[i] = script.Start{Segment: i, Found: true, At: time.Duration(seconds) * time.Second, Confidence: 1}
 		}
 	}
@@ -38,11 +61,11 @@ func doubts(starts []script.Start) int {
 // chaptersOf makes the chapters of the cut, or those of the running order before
 // there is one. isWhole tells that a platform takes the list.
 func (s *Server) chaptersOf(ctx context.Context, d *desk, segments []episode.Segment) (chapters []script.Chapter, problems []string, isWhole bool, err error) {
-	captions, err := s.captionsOf(ctx, d.episode.ID)
+	aligned, err := s.alignmentOf(ctx, d, segments)
 	if err != nil {
 		return nil, nil, false, err
 	}
-	if len(captions.Cues) == 0 {
+	if aligned.End == 0 {
 		chapters, problems = script.Chapters(script.Outline(segments, d.show.WordsPerMinute))
 		return chapters, problems, len(problems) == 0, nil
 	}
@@ -50,26 +73,9 @@ func (s *Server) chaptersOf(ctx context.Context, d *desk, segments []episode.Seg
 	if err != nil {
 		return nil, nil, false, err
 	}
-	starts := cutStarts(d, segments, captions, set)
-	chapters, problems = script.CutChapters(segments, starts, captions.End())
+	starts := withSet(aligned.Starts, segments, set)
+	chapters, problems = script.CutChapters(segments, starts, aligned.End)
 	return chapters, problems, len(problems) == doubts(starts), nil
-}
-
-// captionsOf reads the current cut's captions; none where there is no cut, or
-// what is kept of it cannot be read.
-func (s *Server) captionsOf(ctx context.Context, episodeID int64) (script.Captions, error) {
-	cut, err := s.store.CurrentCut(ctx, episodeID)
-	if err != nil && fault.KindOf(err) == fault.NotFound {
-		return script.Captions{}, nil
-	}
-	if err != nil {
-		return script.Captions{}, err
-	}
-	captions, err := script.ReadCaptions(cut.Captions)
-	if err != nil {
-		return script.Captions{}, nil // the Cut sheet says what is wrong
-	}
-	return captions, nil
 }
 
 // chapterRows words where the segments begin in the cut, for the Cut sheet.
@@ -100,11 +106,11 @@ func chapterRows(d *desk, segments []episode.Segment, starts []script.Start, set
 
 // addChapterRows puts the chapters on the Cut sheet of a cut with captions.
 func (s *Server) addChapterRows(ctx context.Context, sheet *views.CutSheet, d *desk) error {
-	captions, err := s.captionsOf(ctx, d.episode.ID)
-	if err != nil || len(captions.Cues) == 0 {
+	segments, err := s.store.Segments(ctx, d.episode.ID)
+	if err != nil {
 		return err
 	}
-	segments, err := s.store.Segments(ctx, d.episode.ID)
+	aligned, err := s.alignmentOf(ctx, d, segments)
 	if err != nil {
 		return err
 	}
@@ -112,7 +118,7 @@ func (s *Server) addChapterRows(ctx context.Context, sheet *views.CutSheet, d *d
 	if err != nil {
 		return err
 	}
-	sheet.Chapters = chapterRows(d, segments, cutStarts(d, segments, captions, set), set)
+	sheet.Chapters = chapterRows(d, segments, withSet(aligned.Starts, segments, set), set)
 	return nil
 }
 

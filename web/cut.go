@@ -101,8 +101,11 @@ func (s *Server) drawCut(w http.ResponseWriter, r *http.Request, d *desk, cut ep
 	if err != nil {
 		return err
 	}
-	sheet := newCutSheet(cut)
-	s.addFindings(&sheet, d, cut, settlements)
+	captions, readErr := script.ReadCaptions(cut.Captions)
+	sheet := newCutSheet(cut, captions, readErr)
+	if readErr == nil {
+		s.addFindings(&sheet, d, captions, settlements)
+	}
 	if err := s.addChapterRows(r.Context(), &sheet, d); err != nil {
 		return err
 	}
@@ -131,13 +134,12 @@ func (s *Server) keepCut(ctx context.Context, cut episode.Cut) error {
 // cueID is the anchor of a caption, counted from 0.
 func cueID(i int) string { return fmt.Sprintf("cue-%d", i+1) }
 
-// newCutSheet words the saved captions.
-func newCutSheet(cut episode.Cut) views.CutSheet {
+// newCutSheet words the saved captions; err is what could not be read of them.
+func newCutSheet(cut episode.Cut, captions script.Captions, err error) views.CutSheet {
 	var sheet views.CutSheet
 	if cut.Captions == "" {
 		return sheet
 	}
-	captions, err := script.ReadCaptions(cut.Captions)
 	if err != nil {
 		sheet.Problems = []string{fault.Say(err)}
 	}
@@ -183,6 +185,23 @@ func (s *Server) saveCut(w http.ResponseWriter, r *http.Request) error {
 			fields: cutFields(), mine: form.values.Get, saved: cutValues(saved).get,
 		},
 	})
+}
+
+// captionsOf reads the current cut's captions; none where there is no cut, or
+// what is kept of it cannot be read.
+func (s *Server) captionsOf(ctx context.Context, episodeID int64) (script.Captions, error) {
+	cut, err := s.store.CurrentCut(ctx, episodeID)
+	if err != nil && fault.KindOf(err) == fault.NotFound {
+		return script.Captions{}, nil
+	}
+	if err != nil {
+		return script.Captions{}, err
+	}
+	captions, err := script.ReadCaptions(cut.Captions)
+	if err != nil {
+		return script.Captions{}, nil // the Cut sheet says what is wrong
+	}
+	return captions, nil
 }
 
 // sendCaptions sends the cut's captions written clean, as WebVTT or SRT.

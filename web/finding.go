@@ -15,10 +15,9 @@ import (
 )
 
 // checkCut compares what the cut says with the recipe at the episode's scale.
-// Captions that cannot be read, or no recipe, give nothing to compare.
-func (s *Server) checkCut(d *desk, cut episode.Cut) (report verify.Report, checked bool) {
-	captions, err := script.ReadCaptions(cut.Captions)
-	if err != nil || len(captions.Cues) == 0 || !d.hasRecipe() {
+// No captions, or no recipe, give nothing to compare.
+func (s *Server) checkCut(d *desk, captions script.Captions) (report verify.Report, checked bool) {
+	if len(captions.Cues) == 0 || !d.hasRecipe() {
 		return verify.Report{}, false
 	}
 	cues := make([]verify.Cue, len(captions.Cues))
@@ -31,20 +30,25 @@ func (s *Server) checkCut(d *desk, cut episode.Cut) (report verify.Report, check
 }
 
 // Recheck keeps which findings an episode's current cut has, for the season to
-// count. It is called whenever the cut or the recipe in use changes.
+// count, and where its segments begin, so that no viewer has to wait for it. It
+// is called whenever the cut or the recipe in use changes.
 func (s *Server) Recheck(ctx context.Context, episodeID int64) error {
 	d, err := s.deskOf(ctx, episodeID)
 	if err != nil {
 		return err
 	}
-	cut, err := s.store.CurrentCut(ctx, episodeID)
-	if err != nil && fault.KindOf(err) == fault.NotFound {
-		return s.store.KeepFindings(ctx, episodeID, nil)
-	}
+	captions, err := s.captionsOf(ctx, episodeID)
 	if err != nil {
 		return err
 	}
-	report, _ := s.checkCut(d, cut)
+	segments, err := s.store.Segments(ctx, episodeID)
+	if err != nil {
+		return err
+	}
+	if _, err := s.alignmentOf(ctx, d, segments); err != nil {
+		return err
+	}
+	report, _ := s.checkCut(d, captions)
 	keys := make([]string, len(report.Findings))
 	for i, f := range report.Findings {
 		keys[i] = f.Key
@@ -71,8 +75,8 @@ func (s *Server) recheckVersion(ctx context.Context, versionID int64) error {
 
 // addFindings words what is said otherwise, and marks the numbers that were tied
 // to the recipe in the captions.
-func (s *Server) addFindings(sheet *views.CutSheet, d *desk, cut episode.Cut, settlements map[string]episode.Settlement) {
-	report, checked := s.checkCut(d, cut)
+func (s *Server) addFindings(sheet *views.CutSheet, d *desk, captions script.Captions, settlements map[string]episode.Settlement) {
+	report, checked := s.checkCut(d, captions)
 	if !checked {
 		return
 	}

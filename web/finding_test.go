@@ -9,6 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/script"
 	"benchproof/kitchen/verify"
 	"benchproof/views"
 	"benchproof/web"
@@ -200,14 +201,18 @@ func TestCueTime(t *testing.T) {
 }
 
 func TestTheCutSheetListsEveryCue(t *testing.T) {
-	sheet := web.NewCutSheet(episode.Cut{Captions: saidCaptions, Seconds: 14})
+	captions, err := script.ReadCaptions(saidCaptions)
+	if err != nil {
+		t.Fatal(err)
+	}
+	sheet := web.NewCutSheet(episode.Cut{Captions: saidCaptions, Seconds: 14}, captions, nil)
 	if len(sheet.Cues) != 4 || sheet.Summary != "4 cues, 0:14" || sheet.Problems != nil {
 		t.Errorf("%d cues, %q, problems %q", len(sheet.Cues), sheet.Summary, sheet.Problems)
 	}
 	if first := sheet.Cues[0]; first.ID != "cue-1" || first.At != "0:01.0" || first.Secs != "1.00" {
 		t.Errorf("the first cue is %+v", first)
 	}
-	if empty := web.NewCutSheet(episode.Cut{}); empty.Summary != "" || empty.Cues != nil {
+	if empty := web.NewCutSheet(episode.Cut{}, script.Captions{}, nil); empty.Summary != "" || empty.Cues != nil {
 		t.Errorf("no captions give %+v", empty)
 	}
 }

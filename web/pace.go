@@ -25,18 +25,14 @@ func (s *Server) measuredPace(ctx context.Context) (wordsPerMinute, cuts int, er
 		if e.Stage != episode.Released && e.Stage != episode.InTheEdit || cuts == paceCuts {
 			continue
 		}
-		captions, err := s.captionsOf(ctx, e.ID)
+		aligned, err := s.alignmentIn(ctx, e.ID)
 		if err != nil {
 			return 0, 0, err
 		}
-		if len(captions.Cues) == 0 {
+		if aligned.End == 0 {
 			continue
 		}
-		segments, err := s.store.Segments(ctx, e.ID)
-		if err != nil {
-			return 0, 0, err
-		}
-		stretches = append(stretches, script.Stretches(captions, script.Align(segments, nil, captions))...)
+		stretches = append(stretches, aligned.Stretches...)
 		cuts++
 	}
 	pace, ok := script.PaceOf(stretches)
@@ -44,6 +40,19 @@ func (s *Server) measuredPace(ctx context.Context) (wordsPerMinute, cuts int, er
 		return 0, 0, nil
 	}
 	return pace, cuts, nil
+}
+
+// alignmentIn is alignmentOf for an episode whose desk is not open.
+func (s *Server) alignmentIn(ctx context.Context, episodeID int64) (script.Alignment, error) {
+	d, err := s.deskOf(ctx, episodeID)
+	if err != nil {
+		return script.Alignment{}, err
+	}
+	segments, err := s.store.Segments(ctx, episodeID)
+	if err != nil {
+		return script.Alignment{}, err
+	}
+	return s.alignmentOf(ctx, d, segments)
 }
 
 // paceText says what was measured; "" if nothing was.

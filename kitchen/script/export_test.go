@@ -1,0 +1,4 @@
+package script
+
+// Edition is the edition of alignments, for its test.
+const Edition = edition
