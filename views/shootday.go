@@ -20,7 +20,7 @@ type ShootDaySheet struct {
 	Defers  string       // whose advice goes before those rows
 	Before  []DayFact    // what must be done the day before
 	Moved   []DayFact    // what this plan moved against the one before
-	Fixed   []DayRow     // without a plan: the steps of which something is fixed, to be changed
+	Fixed   []DayRow     // without a plan: the steps that keep it from having one, to be changed
 	Step    *Form        // what is fixed about one step; nil if none is asked for
 
 	Under      string // how far the day has come: "Replanned at 14:05: 3 steps done"; "" before it begins

@@ -245,7 +245,7 @@ func ShootDay(p ShootDaySheet) templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = title3("What is fixed").Render(ctx, templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = title3("What to change").Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

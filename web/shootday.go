@@ -107,7 +107,7 @@ func newShootDay(p *shootPlan, err error) views.ShootDaySheet {
 	sheet.Notes = p.notes()
 	if err != nil {
 		sheet.Problem = p.say(err)
-		sheet.Facts, sheet.Fixed = p.workFacts(), p.fixedRows()
+		sheet.Facts, sheet.Fixed = p.workFacts(), p.problemRows(err)
 		return sheet
 	}
 	sheet.Facts = append(p.wrapFacts(), p.workFacts()...)

@@ -70,7 +70,7 @@ func TestAStepIsLetGo(t *testing.T) {
 func TestAPinThatCannotBeKept(t *testing.T) {
 	s, path := startLoaf(t, 1)
 	s.fix(path, 5, "pin", "10:00")
-	page := s.shows(path+"/shoot-day", "no plan", "Slice the loaf", "What is fixed", "10:00 Slice the loaf for 5 minutes. ▪ pinned to 10:00")
+	page := s.shows(path+"/shoot-day", "no plan", "What to change 10:00 Slice the loaf for 5 minutes. ▪ pinned to 10:00 ✗ \"shoot 5: Slice the loaf for 5 minutes.\" is pinned to 10:00 and cannot begin before 12:05.")
 	if !strings.Contains(page, "step=5+#step") {
 		t.Errorf("no link to put the step right:\n%s", words(page))
 	}

@@ -89,16 +89,28 @@ func (p *shootPlan) addFixed(row *views.DayRow, e shoot.Entry) {
 	}
 }
 
-// fixedRows are the steps of which something is fixed, for a day without a plan.
-func (p *shootPlan) fixedRows() []views.DayRow {
-	var rows []views.DayRow
+// problemRows are the steps that keep a day from having a plan: those that the
+// error names, and those of which something is fixed.
+func (p *shootPlan) problemRows(err error) []views.DayRow {
+	named := p.day.Named(err)
+	keys := slices.Clone(named)
 	for _, fixed := range p.steps {
-		key, ok := p.keyOf(fixed.StepName)
-		if !ok {
-			continue
+		if key, ok := p.keyOf(fixed.StepName); ok && !slices.Contains(keys, key) {
+			keys = append(keys, key)
 		}
+	}
+	var rows []views.DayRow
+	for _, key := range keys {
+		fixed := p.fixedOf(p.nameOf(key))
 		step := p.recipe.Components[key.At.Component].Steps[key.At.Step]
 		row := views.DayRow{At: clockText(fixed.Pin), Text: step.Text, Small: key.Batch}
+		switch {
+		case !slices.Contains(named, key):
+		case len(named) == 1:
+			row.Mark = views.Mark{Kind: views.MarkWrong, Text: p.say(err)}
+		default:
+			row.Mark = views.Mark{Kind: views.MarkWrong, Text: "cannot be met together with the others marked here"}
+		}
 		p.addFixed(&row, shoot.Entry{Key: key, Step: step})
 		rows = append(rows, row)
 	}

@@ -195,3 +195,35 @@ func TestMinutesOfAStep(t *testing.T) {
 		})
 	}
 }
+
+// The steps that keep a day from having a plan are named, so that they can be
+// put right where they stand.
+func TestAnErrorNamesItsSteps(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		change func(*shoot.Day)
+		want   []shoot.Key
+	}{
+		{"a pin before what comes first", func(d *shoot.Day) { d.Pins = []shoot.Pin{{Task: shot(slice), Start: 5}} }, []shoot.Key{shot(slice)}},
+		{"guests too early", func(d *shoot.Day) {
+			d.Moments = []shoot.Moment{{Name: "guests", At: 20, Before: []shoot.Key{shot(shape)}}}
+		}, []shoot.Key{shot(shape)}},
+		{"no oven", func(d *shoot.Day) { d.Stations[2].Units = 0 }, []shoot.Key{shot(bake)}},
+		{"a step that is not there", func(d *shoot.Day) { d.Pins = []shoot.Pin{{Task: shot(99), Start: 5}} }, nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			d := breadDay()
+			c.change(&d)
+			_, err := d.Make(context.Background(), solve.Options{})
+			if err == nil {
+				t.Fatal("it has a plan")
+			}
+			if diff := cmp.Diff(c.want, d.Named(err)); diff != "" {
+				t.Errorf("%v names (-want +got):\n%s", err, diff)
+			}
+		})
+	}
+	if got := breadDay().Named(nil); got != nil {
+		t.Errorf("no error names %v", got)
+	}
+}

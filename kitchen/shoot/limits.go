@@ -89,12 +89,7 @@ func (w *workload) endBy(at int, m Moment) {
 // checkMoments finds a step that cannot have ended by its moment even if
 // nothing stands in its way.
 func (w *workload) checkMoments() error {
-	free := w.project
-	free.Tasks = slices.Clone(free.Tasks)
-	for i := range free.Tasks {
-		free.Tasks[i].LatestEnd = project.None
-	}
-	first, _ := free.Earliest()
+	first := w.freely()
 	for i, t := range w.tasks {
 		planned := w.project.Tasks[i]
 		if first != nil && t.heldBy != "" && first[i]+planned.Minutes > planned.LatestEnd {
@@ -124,7 +119,37 @@ func (w *workload) addPins() error {
 		*t = t.Pin(p.Start)
 		w.tasks[at.first].heldBy = ""
 	}
+	return w.checkPins()
+}
+
+// checkPins finds a step that is pinned to a minute before it can begin, even if
+// no station stands in its way.
+func (w *workload) checkPins() error {
+	first := w.freely()
+	for _, p := range w.day.Pins {
+		at, ok := w.find(p.Task)
+		if ok && first != nil && first[at.first] > p.Start {
+			return fault.Invalidf("pins", "%q is pinned to minute %d and cannot begin before minute %d. Pin it later, or begin earlier.",
+				w.project.Tasks[at.first].ID, p.Start, first[at.first])
+		}
+	}
 	return nil
+}
+
+// freely gives the earliest starts if nothing had to end by a minute; nil if
+// even then there are none, and for a day that has begun: its steps took other
+// minutes than planned.
+func (w *workload) freely() []int {
+	if w.day.Begun {
+		return nil
+	}
+	free := w.project
+	free.Tasks = slices.Clone(free.Tasks)
+	for i := range free.Tasks {
+		free.Tasks[i].LatestEnd = project.None
+	}
+	first, _ := free.Earliest()
+	return first
 }
 
 func (w *workload) addBars() error {

@@ -41,6 +41,7 @@ func TestRunningLate(t *testing.T) {
 		{"the guests come before all that is left", func(d *shoot.Day) {
 			d.Moments = []shoot.Moment{{Name: "guests", At: 255, Before: []shoot.Key{shot(slice)}}}
 		}, 40, nil, 290, "guests"},
+		{"a pin that only a quicker kneading makes possible", func(d *shoot.Day) { d.Pins = []shoot.Pin{{Task: shot(prove), Start: 6}} }, 6, []shoot.Done{{Task: shot(knead), From: 0, To: 5}}, 246, ""},
 		{"a pin cannot be kept any more", func(d *shoot.Day) { d.Pins = []shoot.Pin{{Task: shot(slice), Start: 250}} }, 40, nil, 290, "Slice"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strconv"
+	"strings"
 
 	"benchproof/kitchen/fault"
 	"benchproof/kitchen/recipe"
@@ -44,6 +46,24 @@ type task struct {
 
 // newWorkload turns a day into a project. The error is fault.Invalid.
 func newWorkload(d Day) (*workload, error) {
+	w, err := newSteps(d)
+	if err != nil {
+		return nil, err
+	}
+	w.project.Setups.Minutes = d.Setups
+	if hands, ok := w.stations[Hands]; ok && w.project.Stations[hands].Peak() > 0 {
+		w.project.Setups.Needs = []project.Need{{Station: hands, Amount: 1}}
+	}
+	for _, add := range []func() error{w.addWaits, w.addMoments, w.addPins, w.addBars, w.addGiven} {
+		if err := add(); err != nil {
+			return nil, err
+		}
+	}
+	return w, w.project.Check()
+}
+
+// newSteps turns a day's batches into a project, without what is fixed.
+func newSteps(d Day) (*workload, error) {
 	w := &workload{day: d, place: map[Key]span{}, stations: map[string]int{}}
 	for i, s := range d.Stations {
 		w.stations[s.Name] = i
@@ -60,16 +80,24 @@ func newWorkload(d Day) (*workload, error) {
 	for _, b := range d.Batches {
 		w.linkBatch(b)
 	}
-	w.project.Setups.Minutes = d.Setups
-	if hands, ok := w.stations[Hands]; ok && w.project.Stations[hands].Peak() > 0 {
-		w.project.Setups.Needs = []project.Need{{Station: hands, Amount: 1}}
+	return w, nil
+}
+
+// Named lists the steps that an error of Make names, in the day's order; none
+// for an error that names none.
+func (d Day) Named(err error) []Key {
+	w, failed := newSteps(d)
+	if err == nil || failed != nil {
+		return nil
 	}
-	for _, add := range []func() error{w.addWaits, w.addMoments, w.addPins, w.addBars, w.addGiven} {
-		if err := add(); err != nil {
-			return nil, err
+	var named []Key
+	text := fault.Say(err)
+	for i, t := range w.tasks {
+		if strings.Contains(text, strconv.Quote(w.project.Tasks[i].ID)) && !slices.Contains(named, t.key) {
+			named = append(named, t.key)
 		}
 	}
-	return w, w.project.Check()
+	return named
 }
 
 // steps gives the tasks of a batch's recipe that the batch does itself: up to
