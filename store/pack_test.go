@@ -7,6 +7,7 @@ import (
 	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/shop"
+	"benchproof/store"
 )
 
 // packOf is a pack of a food, so many grams at a price.
@@ -93,4 +94,50 @@ func TestDeletedStockComesBack(t *testing.T) {
 	if n := len(must(st.Stock(t.Context(), "milk"))(t)); n != 2 {
 		t.Errorf("%d entries of milk, want 2", n)
 	}
+}
+
+// What is not there, or of no food, is refused or simply not listed.
+func TestPacksAndStockOfNoFood(t *testing.T) {
+	st := open(t)
+	for _, food := range []string{"zorb", "'; DROP TABLE pack; --", "%", "egg "} {
+		same(t, "packs of "+food, must(st.Packs(t.Context(), food))(t), []shop.Pack(nil))
+		same(t, "stock of "+food, must(st.Stock(t.Context(), food))(t), []shop.Stock(nil))
+	}
+	for _, id := range []int64{-1, 0, 77} {
+		_, err := st.Pack(t.Context(), id)
+		wantFault(t, err, fault.NotFound)
+		_, err = st.StockEntry(t.Context(), id)
+		wantFault(t, err, fault.NotFound)
+		wantFault(t, st.DeletePack(t.Context(), id), fault.NotFound)
+		wantFault(t, st.DeleteStock(t.Context(), id), fault.NotFound)
+	}
+}
+
+// A use-by that is no date cannot get into the database, whoever writes it.
+func TestAUseByIsADate(t *testing.T) {
+	st := open(t)
+	id := must(st.AddStock(t.Context(), shop.Stock{FoodID: "milk", Amount: measure.Of(measure.Whole(1), measure.Litre)}))(t)
+	for _, bad := range []string{"soon", "2027-02-30", "2027-3-1", "2027-03-01T00:00:00Z", ""} {
+		if _, err := st.Raw().ExecContext(t.Context(), "UPDATE stock SET use_by = ?2 WHERE stock_id = ?1", id, bad); err == nil {
+			t.Errorf("the use-by %q was taken", bad)
+		}
+	}
+	if got := must(st.StockEntry(t.Context(), id))(t); !got.UseBy.IsZero() {
+		t.Errorf("the use-by is %s", got.UseBy)
+	}
+}
+
+// A pack and some stock of one id are two things: deleting one leaves the other.
+func TestPackAndStockAreApart(t *testing.T) {
+	st := open(t)
+	pack := must(st.AddPack(t.Context(), packOf("butter", 250, 480)))(t)
+	held := must(st.AddStock(t.Context(), shop.Stock{FoodID: "butter", Amount: measure.Of(measure.Whole(250), measure.Gram)}))(t)
+	if pack != held {
+		t.Fatalf("ids %d and %d: the test tries nothing", pack, held)
+	}
+	ok(t, st.DeletePack(t.Context(), pack))
+	must(st.StockEntry(t.Context(), held))(t)
+	wantFault(t, st.Restore(t.Context(), store.StockKind, held), fault.NotFound)
+	ok(t, st.Restore(t.Context(), store.PackKind, pack))
+	must(st.Pack(t.Context(), pack))(t)
 }

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/food"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/script"
@@ -125,6 +126,15 @@ func ShopList(now time.Time, bought shop.Sheet, ticked map[string]bool, action, 
 }
 func ShopItem(now time.Time, item shop.Item, ticked bool) views.ShopItem {
 	return bare(now).shopItem(item, ticked)
+}
+
+// Today is the show's date at an instant.
+func Today(now time.Time, zone string) time.Time { return bare(now).today(zone) }
+
+// StockRow words a food that is in stock on the day now.
+func StockRow(now time.Time, f *food.Food, stock []shop.Stock) views.FoodRow {
+	s := bare(now)
+	return s.stockRow(f, stock, s.today("UTC"))
 }
 
 // NewScriptSheet words a running order.

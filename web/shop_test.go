@@ -29,9 +29,9 @@ func TestShopItemSaysWhatItIsAndWhatFor(t *testing.T) {
 		{"one use says nothing", shop.Item{Name: "egg", Measure: "6", Uses: []shop.Use{{Batch: "shoot", Measure: "6"}}},
 			views.ShopItem{Food: "egg", Measure: "6"}},
 		{"two uses", shop.Item{Name: "egg", Measure: "9", Uses: []shop.Use{{Batch: "shoot", Measure: "6"}, {Batch: "spare", Measure: "3"}}},
-			views.ShopItem{Food: "egg", Measure: "9", Detail: "shoot 6 · spare 3"}},
+			views.ShopItem{Food: "egg", Measure: "9", Detail: "shoot\u00a06 · spare\u00a03"}},
 		{"a use without an amount", shop.Item{Name: "salt", Uses: []shop.Use{{Batch: "shoot"}, {Batch: "spare", Measure: "3 g"}}},
-			views.ShopItem{Food: "salt", Detail: "shoot · spare 3 g"}},
+			views.ShopItem{Food: "salt", Detail: "shoot · spare\u00a03\u00a0g"}},
 		{"a question", shop.Item{Name: "lard", Question: "How much is a knob?"}, views.ShopItem{Food: "lard", Question: "How much is a knob?"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

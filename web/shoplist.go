@@ -82,7 +82,7 @@ func (s *Server) shopItem(item shop.Item, ticked bool) views.ShopItem {
 	if len(item.Uses) > 1 {
 		var uses []string
 		for _, use := range item.Uses {
-			uses = append(uses, joined(" ", use.Batch, use.Measure))
+			uses = append(uses, unbroken(joined(" ", use.Batch, use.Measure)))
 		}
 		row.Detail = strings.Join(uses, " · ")
 	}
@@ -101,10 +101,13 @@ func buyText(p shop.Purchase) string {
 	}
 	text := joined(", ", strings.Join(packs, " + "), priceText(p.Cost))
 	if p.Left != "" {
-		text = joined(" · ", text, p.Left+" left over")
+		text = joined(" · ", text, unbroken(p.Left+" left over"))
 	}
 	return text
 }
+
+// unbroken keeps a few words on one line: a phone is narrow.
+func unbroken(text string) string { return strings.ReplaceAll(text, " ", "\u00a0") }
 
 // haveText words the stock that is used: "200 g from the larder"; "" for none.
 func haveText(all []shop.Held) string {
@@ -117,7 +120,7 @@ func haveText(all []shop.Held) string {
 	if len(texts) == 0 {
 		return ""
 	}
-	return strings.Join(texts, " and ") + " from the larder"
+	return strings.Join(texts, " and ") + unbroken(" from the larder")
 }
 
 // heldText words what is there: "340 g, use by 9 Mar".
