@@ -43,6 +43,8 @@ var (
 	FileName, PaperOf, AsShown                = fileName, paperOf, asShown
 	IsLoopback, StatusOf, FormStatus          = isLoopback, statusOf, formStatus
 	SheetOf, NumberWord                       = sheetOf, numberWord
+	SpanWords, StepQuery, StepFrom            = spanWords, stepQuery, stepFrom
+	MomentWords, FreeText                     = momentWords, freeText
 	VerdictMark, TrialFigures, ProvedMarks    = verdictMark, trialFigures, provedMarks
 	AmountText, RecipeName, NamesOrNone       = amountText, recipeName, namesOrNone
 	Markdown, YieldPieces, StyleOf            = markdown, yieldPieces, styleOf
@@ -68,6 +70,7 @@ func (t *typed) Whole(name string) int                    { return t.whole(name)
 func (t *typed) Number(name string) measure.Number        { return t.number(name) }
 func (t *typed) Positive(name, say string) measure.Number { return t.positive(name, say) }
 func (t *typed) Date(name string) time.Time               { return t.date(name) }
+func (t *typed) Spans(name string) []episode.Span         { return t.spans(name) }
 func (t *typed) Seconds(name string) int                  { return t.seconds(name) }
 func (t *typed) Address(name string) string               { return t.address(name) }
 func (t *typed) Price(name, code string) int64            { return t.price(name, code) }

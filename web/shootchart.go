@@ -46,21 +46,19 @@ func newChart(p *shootPlan) views.DayChart {
 	}
 	top := chartTop
 	for _, name := range []string{shoot.Hands, shoot.Camera, shoot.Light, "mixer", "hob", "oven", chartWaits} {
-		lanes := inLanes(p.spans(name))
-		if len(lanes) == 0 {
+		spans := p.spans(name)
+		if len(spans) == 0 {
 			continue
 		}
+		lane, lanes := inLanes(spans)
 		row := views.ChartRow{Name: name, Y: top + laneHeight - 4, Line: top - rowGap/2}
-		for _, lane := range lanes {
-			for _, s := range lane {
-				row.Bars = append(row.Bars, views.ChartBar{
-					X: tenth(x(s.from)), Y: top, Width: tenth(max(1.5, float64(s.to-s.from)*perMinute-1)), Height: laneHeight,
-					Kind: s.kind, From: p.clock(s.from), To: p.clock(s.to), Words: s.words,
-				})
-			}
-			top += laneHeight + laneGap
+		for i, s := range spans {
+			row.Bars = append(row.Bars, views.ChartBar{
+				X: tenth(x(s.from)), Y: top + lane[i]*(laneHeight+laneGap), Width: tenth(max(1.5, float64(s.to-s.from)*perMinute-1)), Height: laneHeight,
+				Kind: s.kind, From: p.clock(s.from), To: p.clock(s.to), Words: s.words,
+			})
 		}
-		top += rowGap - laneGap
+		top += lanes*(laneHeight+laneGap) + rowGap - laneGap
 		chart.Rows = append(chart.Rows, row)
 	}
 	chart.Height = top
@@ -130,18 +128,17 @@ func barKind(e shoot.Entry) views.BarKind {
 	return views.BarWait
 }
 
-// inLanes puts spans that overlap beneath each other.
-func inLanes(spans []chartSpan) [][]chartSpan {
-	var lanes [][]chartSpan
-next:
-	for _, s := range spans {
-		for i, lane := range lanes {
-			if lane[len(lane)-1].to <= s.from {
-				lanes[i] = append(lane, s)
-				continue next
-			}
+// inLanes puts spans that overlap beneath each other: the lane of each, from 0,
+// and how many there are.
+func inLanes(spans []chartSpan) (lane []int, lanes int) {
+	var ends []int // of what stands last in each lane
+	lane = make([]int, len(spans))
+	for i, s := range spans {
+		at := slices.IndexFunc(ends, func(end int) bool { return end <= s.from })
+		if at < 0 {
+			at, ends = len(ends), append(ends, 0)
 		}
-		lanes = append(lanes, []chartSpan{s})
+		lane[i], ends[at] = at, s.to
 	}
-	return lanes
+	return lane, len(ends)
 }

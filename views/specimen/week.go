@@ -142,20 +142,7 @@ func shootDay() views.ShootDaySheet {
 			{At: "10:45", Text: "Tie the knots.", Small: "shoot · Dough · bench · until 11:05", Mark: views.Mark{Kind: views.MarkLook, Text: "20 minutes, a guess: the step does not say"}},
 			{At: "11:05", Text: "Bake at 220 °C.", Small: "shoot · Dough · oven · until 11:35", Waits: true},
 		},
-		Chart: views.DayChart{
-			Title: "The plan from 08:10 to 11:35 by station; the table before it says the same in words", Width: 720, Height: 130, Left: 72,
-			Ticks: []views.ChartTick{{X: "72.0", Text: "08:00"}, {X: "230.0", Text: "09:00"}, {X: "388.0", Text: "10:00"}, {X: "546.0", Text: "11:00"}, {X: "704.0", Text: "12:00"}},
-			Rows: []views.ChartRow{
-				{Name: "hands", Y: 34, Line: 18, Bars: []views.ChartBar{
-					{X: "98.3", Y: 22, Width: "25.3", Height: 16, Kind: views.BarAhead, From: "08:10", To: "09:10", Words: "Mix buttermilk, flours and yeast"},
-					{X: "230.0", Y: 22, Width: "12.2", Height: 16, Kind: views.BarSetup, From: "09:00", To: "10:00", Words: "put up overhead, window left"},
-					{X: "243.2", Y: 22, Width: "25.3", Height: 16, Kind: views.BarFilm, From: "09:05", To: "10:05", Words: "Mix buttermilk, flours and yeast"},
-					{X: "506.5", Y: 22, Width: "51.7", Height: 16, Kind: views.BarHands, From: "10:45", To: "11:45", Words: "Tie the knots."},
-				}},
-				{Name: "oven", Y: 58, Line: 42, Bars: []views.ChartBar{{X: "559.2", Y: 46, Width: "78.0", Height: 16, Kind: views.BarWait, From: "11:05", To: "12:05", Words: "Bake at 220 °C."}}},
-				{Name: "waits", Y: 82, Line: 66, Bars: []views.ChartBar{{X: "269.5", Y: 70, Width: "236.0", Height: 16, Kind: views.BarWait, From: "09:15", To: "10:15", Words: "Prove until it springs back slowly."}}},
-			},
-		},
+		Chart: dayChart(),
 		Holding: []views.HoldingRow{{
 			From: "09:15", To: "to 11:40", Text: "Stands 2 h 25 min between cold and hot, until “Bake at 220 °C. (shoot)”",
 			Cautions: []views.Caution{
@@ -339,5 +326,23 @@ func cut() views.CutSheet {
 			Action: "/episodes/31/findings", How: "on-screen note",
 		}},
 		Checked: views.Mark{Kind: views.MarkLook, Text: "1 thing is said otherwise than written"},
+	}
+}
+
+// dayChart is the plan as a picture.
+func dayChart() views.DayChart {
+	return views.DayChart{
+		Title: "The plan from 08:10 to 11:35 by station; the table before it says the same in words", Width: 720, Height: 130, Left: 72,
+		Ticks: []views.ChartTick{{X: "72.0", Text: "08:00"}, {X: "230.0", Text: "09:00"}, {X: "388.0", Text: "10:00"}, {X: "546.0", Text: "11:00"}, {X: "704.0", Text: "12:00"}},
+		Rows: []views.ChartRow{
+			{Name: "hands", Y: 34, Line: 18, Bars: []views.ChartBar{
+				{X: "98.3", Y: 22, Width: "25.3", Height: 16, Kind: views.BarAhead, From: "08:10", To: "09:10", Words: "Mix buttermilk, flours and yeast"},
+				{X: "230.0", Y: 22, Width: "12.2", Height: 16, Kind: views.BarSetup, From: "09:00", To: "10:00", Words: "put up overhead, window left"},
+				{X: "243.2", Y: 22, Width: "25.3", Height: 16, Kind: views.BarFilm, From: "09:05", To: "10:05", Words: "Mix buttermilk, flours and yeast"},
+				{X: "506.5", Y: 22, Width: "51.7", Height: 16, Kind: views.BarHands, From: "10:45", To: "11:45", Words: "Tie the knots."},
+			}},
+			{Name: "oven", Y: 58, Line: 42, Bars: []views.ChartBar{{X: "559.2", Y: 46, Width: "78.0", Height: 16, Kind: views.BarWait, From: "11:05", To: "12:05", Words: "Bake at 220 °C."}}},
+			{Name: "waits", Y: 82, Line: 66, Bars: []views.ChartBar{{X: "269.5", Y: 70, Width: "236.0", Height: 16, Kind: views.BarWait, From: "09:15", To: "10:15", Words: "Prove until it springs back slowly."}}},
+		},
 	}
 }
