@@ -4,6 +4,7 @@ import (
 	"context"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
 )
 
 const selectShot = `
@@ -123,9 +124,18 @@ func (s *Store) AddShot(ctx context.Context, h episode.Shot) (id int64, err erro
 	return id, err
 }
 
-// AddShots adds several to the end of an episode's list, all or none of them.
-func (s *Store) AddShots(ctx context.Context, episodeID int64, all []episode.Shot) error {
+// AddShots adds several to the end of an episode's list of have shots, all or
+// none of them. If the list has another length by now the error is
+// fault.Conflict, so that doing so twice is the same as once.
+func (s *Store) AddShots(ctx context.Context, episodeID int64, have int, all []episode.Shot) error {
 	return s.write(ctx, operation{"add shots to episode", episodeID}, func(t *tx) error {
+		there, err := one(ctx, t, "shot", scanned[int], shots.count, episodeID)
+		if err != nil {
+			return err
+		}
+		if there != have {
+			return fault.Conflictf("The shot list has changed since: there are %d shots in it, not %d. Look at it again before you add more.", there, have)
+		}
 		for _, h := range all {
 			if _, err := t.addChild(ctx, shots, episodeID, 0, insertShot, shotFields(h)...); err != nil {
 				return err

@@ -21,7 +21,7 @@ func TestShotsAreAddedTogether(t *testing.T) {
 	must(st.AddShot(t.Context(), episode.Shot{EpisodeID: id, Title: "there already", Status: episode.Got}))(t)
 	drafted := shotsNamed("layout", "knead", "hero")
 	drafted[0].Layout, drafted[1].Component, drafted[1].Step = true, "Dough", 2
-	ok(t, st.AddShots(t.Context(), id, drafted))
+	ok(t, st.AddShots(t.Context(), id, 1, drafted))
 	all := must(st.Shots(t.Context(), id))(t)
 	if len(all) != 4 {
 		t.Fatalf("%d shots, want 4", len(all))
@@ -36,14 +36,25 @@ func TestShotsAreAddedTogether(t *testing.T) {
 	}
 }
 
+// The same press twice: the second finds what the first has added.
+func TestShotsAreNotAddedTogetherTwice(t *testing.T) {
+	st := open(t)
+	id := addEpisode(t, st, "one")
+	ok(t, st.AddShots(t.Context(), id, 0, shotsNamed("layout", "hero")))
+	wantFault(t, st.AddShots(t.Context(), id, 0, shotsNamed("layout", "hero")), fault.Conflict)
+	if all := must(st.Shots(t.Context(), id))(t); len(all) != 2 {
+		t.Errorf("%d shots, want 2", len(all))
+	}
+}
+
 func TestOfShotsAddedTogetherOneThatDoesNotFitKeepsAllOut(t *testing.T) {
 	st := open(t)
 	id := addEpisode(t, st, "one")
 	wrong := shotsNamed("fine", "of no status")
 	wrong[1].Status = "filmed"
-	wantFault(t, st.AddShots(t.Context(), id, wrong), fault.Invalid)
-	wantFault(t, st.AddShots(t.Context(), id, make([]episode.Shot, 501)), fault.Invalid)
-	wantFault(t, st.AddShots(t.Context(), id+1, shotsNamed("of no episode")), fault.NotFound)
+	wantFault(t, st.AddShots(t.Context(), id, 0, wrong), fault.Invalid)
+	wantFault(t, st.AddShots(t.Context(), id, 0, make([]episode.Shot, 501)), fault.Invalid)
+	wantFault(t, st.AddShots(t.Context(), id+1, 0, shotsNamed("of no episode")), fault.NotFound)
 	same(t, "shots", must(st.Shots(t.Context(), id))(t), []episode.Shot(nil))
 }
 

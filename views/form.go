@@ -57,6 +57,7 @@ type Field struct {
 	Value        string
 	Kind         FieldKind
 	Options      []Option // for FieldSelect
+	Suggestions  []string // offered while typing; anything else may be typed
 	Hint         string   // how to fill it in; "" if the label says it
 	Error        string   // why it was refused and what to change; "" if it was not
 	Unit         string   // after the field: "minutes", "g"
@@ -202,6 +203,9 @@ func described(f Field, id string) templ.Attributes {
 	}
 	if f.Required {
 		attributes["aria-required"] = "true"
+	}
+	if len(f.Suggestions) > 0 {
+		attributes["list"] = id + "-list"
 	}
 	if f.Placeholder != "" && f.Kind != FieldSelect && f.Kind != FieldCheck {
 		attributes["placeholder"] = f.Placeholder

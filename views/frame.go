@@ -14,6 +14,8 @@ const (
 	SheetShots    Sheet = "shots"
 	SheetCut      Sheet = "cut"
 	SheetRelease  Sheet = "release"
+
+	SheetCallSheet Sheet = "call-sheet" // not in the row of sheets
 )
 
 // Sheets lists them in the order of the week.
@@ -27,6 +29,8 @@ func (s Sheet) Name() string {
 	switch s {
 	case SheetShootDay:
 		return "Shoot day"
+	case SheetCallSheet:
+		return "Call sheet"
 	case "":
 		return ""
 	}

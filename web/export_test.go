@@ -34,7 +34,7 @@ var (
 	Differing, NewCompare                     = differing, newCompare
 	SeasonGroups, EpisodeRow, FirstSheet      = seasonGroups, episodeRow, firstSheet
 	AgainstTarget, SegmentLength, OutlineText = againstTarget, segmentLength, outlineText
-	LeftToShoot, ShotMark, StepName           = leftToShoot, shotMark, stepName
+	GotText, StepName, ReadOnStep             = gotText, stepName, readOnStep
 	BuyText, CostText, AddsWords              = buyText, costText, addsWords
 	PriceText, MinorValue, UnitPrice          = priceText, minorValue, unitPrice
 	AmountValue                               = amountValue
@@ -111,8 +111,8 @@ func NewDesk(show episode.Show, e episode.Episode, name string, reading recipe.R
 	return d
 }
 
-// Needs, MakesTotal, StepOptions and Uncovered word parts of sheets.
-var Needs, MakesTotal, StepOptions, Uncovered = needs, makesTotal, stepOptions, uncovered
+// Needs, MakesTotal, StepOptions and TieOptions word parts of sheets.
+var Needs, MakesTotal, StepOptions, TieOptions = needs, makesTotal, stepOptions, tieOptions
 
 // bare is a server without a store, for what words things by the clock.
 func bare(now time.Time) *Server {
@@ -145,10 +145,27 @@ func NewScriptSheet(d *Desk, segments []episode.Segment) views.ScriptSheet {
 	return newScriptSheet(bare(time.Time{}).segments(), d, segments)
 }
 
-// NewShotsSheet words a shot list.
-func NewShotsSheet(d *Desk, shots []episode.Shot) views.ShotsSheet {
-	return newShotsSheet(bare(time.Time{}).shots(), d, shots)
+// NewShotsSheet words a shot list in the order of the list.
+func NewShotsSheet(d *Desk, shots []episode.Shot, described ...episode.Setup) views.ShotsSheet {
+	return newShotsSheet(bare(time.Time{}).shots(), d, newShotList(d.version.Reading, shots, described, nil), nil)
 }
+
+// PlannedShots words a shot list in the order of a plan that begins steps at
+// these minutes from midnight.
+func PlannedShots(d *Desk, shots []episode.Shot, begins map[recipe.Position]int) views.ShotsSheet {
+	list := newShotList(d.version.Reading, shots, nil, nil)
+	list.plan, list.begins = &shootPlan{}, begins
+	return newShotsSheet(bare(time.Time{}).shots(), d, list, nil)
+}
+
+// LinesOf parts a text into its lines.
+var LinesOf = linesOf
+
+// AddShotPath is where a shot stands filled in, to be added.
+var AddShotPath = addShotPath
+
+// CompleteShotForm is the last thing done to a form of a shot.
+var CompleteShotForm = completeShotForm
 
 // Frame is what stands around a sheet on the day now.
 func Frame(now time.Time, d *Desk, facts episode.Facts, sheet views.Sheet) views.EpisodeFrame {
@@ -185,3 +202,12 @@ var BackPath = (*Server)(nil).backPath
 
 // RecoverPanic is what stands around every handler.
 var RecoverPanic = recoverPanic
+
+// SetEpisode makes the desk that of another episode.
+func (d *desk) SetEpisode(id int64) { d.episode.ID = id }
+
+// CallSheetOf words the call sheet of a day without a plan, or with none yet.
+func CallSheetOf(d *Desk, day episode.ShootDay, batches []episode.Batch, shots []episode.Shot, noPlan error) views.CallSheet {
+	plan := newShootPlan(dayParts{settings: day, recipe: d.version.Reading, batches: batches, shots: shots})
+	return newCallSheet(bare(time.Time{}).shots(), d, plan, noPlan, nil)
+}

@@ -65,7 +65,7 @@ func (p part[T]) form(d *desk, r *http.Request) (views.Form, error) {
 		return views.Form{}, err
 	}
 	if p.key(t).episodeID != d.episode.ID {
-		return views.Form{}, fault.NotFoundf("There is no such %s in this episode.", p.word)
+		return views.Form{}, noSuchPart(p.word)
 	}
 	return p.changeForm(d, p.key(t), p.values(d, t).get, nil), nil
 }
@@ -166,7 +166,8 @@ func removePart[T any](s *Server, p part[T], w http.ResponseWriter, r *http.Requ
 	return seeOther(w, r, fmt.Sprintf("/episodes/%d/%s", key.episodeID, p.sheet))
 }
 
-// movePart moves a part one place up or down among its siblings.
+// movePart moves a part one place up or down among its siblings, or by as many
+// places down as the address says.
 func movePart[T any](p part[T], w http.ResponseWriter, r *http.Request) error {
 	t, err := getPart(p, r)
 	if err != nil {
@@ -175,6 +176,9 @@ func movePart[T any](p part[T], w http.ResponseWriter, r *http.Request) error {
 	by := 1
 	if r.URL.Query().Get("way") == "up" {
 		by = -1
+	}
+	if places, err := strconv.Atoi(r.URL.Query().Get("by")); err == nil {
+		by = places
 	}
 	key := p.key(t)
 	if err := p.move(r.Context(), key.id, by); err != nil {
@@ -196,9 +200,13 @@ func getPart[T any](p part[T], r *http.Request) (T, error) {
 	}
 	t, err := p.get(r.Context(), id)
 	if err == nil && p.key(t).episodeID != episodeID {
-		return none, fault.NotFoundf("There is no such %s in this episode.", p.word)
+		return none, noSuchPart(p.word)
 	}
 	return t, err
+}
+
+func noSuchPart(word string) error {
+	return fault.NotFoundf("There is no such %s in this episode.", word)
 }
 
 func (v values) get(name string) string { return v[name] }

@@ -138,19 +138,6 @@ func TestSegmentsAndShotsMove(t *testing.T) {
 	}
 }
 
-func TestAShotIsTickedTwiceWithoutHarm(t *testing.T) {
-	s := newSite(t)
-	episode := s.start("Plum tart", typedRecipe(t, "plum-tart"))
-	s.post(episode+"/shots", "title", "Hero", "kind", "hero", "status", "missing")
-	for range 2 {
-		s.post(episode+"/shots/1/status", "status", "got")
-	}
-	s.shows(episode+"/shots", "1 of 1 got")
-	if got := s.post(episode+"/shots/1/status", "status", "perhaps"); got.status != http.StatusUnprocessableEntity {
-		t.Errorf("an unknown status = %d, want 422", got.status)
-	}
-}
-
 // order is the order in which titles stand on a page.
 func order(page string, titles ...string) string {
 	text, at := words(page), map[string]int{}

@@ -141,7 +141,9 @@ func (s *Server) episodeRoutes(r chi.Router) {
 	r.Get("/shoot-day.ics", s.do(s.sendShootCalendar))
 	r.Get("/script", s.do(s.showScript))
 	r.Get("/shots", s.do(s.showShots))
-	r.Post("/shots/{part}/status", s.do(s.setShotStatus))
+	r.Post("/shots/ticks", s.do(s.tickShot))
+	r.Post("/shots/draft", s.do(s.draftShots))
+	r.Post("/setups", s.do(s.saveSetup))
 	r.Get("/cut", s.do(s.showCut))
 	r.Post("/cut", s.do(s.saveCut))
 	r.Get("/captions.{format:vtt|srt}", s.do(s.sendCaptions))
@@ -151,6 +153,7 @@ func (s *Server) episodeRoutes(r chi.Router) {
 	r.Post("/release", s.do(s.saveRelease))
 	r.Post("/shares", s.do(s.addShare))
 	r.Post("/shares/{share}/revoke", s.do(s.revokeShare))
+	r.Get("/call-sheet", s.do(s.showCallSheet))
 	r.Get("/card", s.do(s.showCard))
 	r.Get("/card.pdf", s.do(s.sendCardPDF))
 

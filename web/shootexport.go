@@ -22,7 +22,7 @@ import (
 // addExports links the plan's files and says which day they are for.
 func (s *Server) addExports(sheet *views.ShootDaySheet, d *desk, p *shootPlan) {
 	path := d.path(views.SheetShootDay)
-	sheet.Exports = []views.Link{{Text: "Calendar file", Path: path + ".ics"}, {Text: "CSV", Path: path + ".csv"}}
+	sheet.Exports = []views.Link{{Text: "Call sheet", Path: d.path(views.SheetCallSheet)}, {Text: "Calendar file", Path: path + ".ics"}, {Text: "CSV", Path: path + ".csv"}}
 	day, zone := s.shootOn(d, p)
 	sheet.Dated = fmt.Sprintf("The calendar file is for %s, on the clock of %s.", s.day(day), zone)
 	if p.settings.On.IsZero() {

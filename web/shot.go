@@ -3,9 +3,12 @@ package web
 import (
 	"fmt"
 	"net/http"
+	"net/url"
+	"slices"
 	"strconv"
 	"strings"
 
+	"benchproof/kitchen/coverage"
 	"benchproof/kitchen/episode"
 	"benchproof/views"
 )
@@ -29,23 +32,33 @@ func shotFields(d *desk) []views.Field {
 	return []views.Field{
 		{Name: "title", Label: "Shot", Required: true, Hint: "What the viewer sees."},
 		{Name: "kind", Label: "Kind", Kind: views.FieldSelect, Options: options(episode.ShotKinds)},
-		{Name: "setup", Label: "Setup", Hint: "Camera position and light, in the same words for every shot that shares them: overhead, window left."},
-		{Name: "step", Label: "Step", Kind: views.FieldSelect, Options: stepOptions(d)},
+		{Name: "setup", Label: "Setup", Hint: "One name for each place of the camera, with its lens and light: choose one that there is, or type a new one. What it is made of is written once, at its heading."},
+		{Name: "step", Label: "Of", Kind: views.FieldSelect, Options: tieOptions(d)},
+		{Name: "layout", Label: "Shows the ingredients laid out", Kind: views.FieldCheck, Hint: "A new shot is ticked by itself if its title says so."},
 		{Name: "status", Label: "Status", Kind: views.FieldSelect, Options: options(episode.ShotStatuses)},
 		{Name: "note", Label: "Note", Kind: views.FieldArea},
 	}
 }
 
-// stepOptions lists the steps a shot can show. A value is the step's number, a
-// space and the component's name, which may hold anything: "3 Dough".
-func stepOptions(d *desk) []views.Option {
+// tieOptions lists what a shot can be of: the episode, a whole component, a
+// step. The value of a component is that of its step 0.
+func tieOptions(d *desk) []views.Option {
 	list := []views.Option{{Label: "the whole episode"}}
 	for _, c := range d.version.Reading.Components {
+		if c.Name != "" {
+			list = append(list, views.Option{Value: stepValue(c.Name, 0), Label: c.Name + ", all of it"})
+		}
 		for i, step := range c.Steps {
 			list = append(list, views.Option{Value: stepValue(c.Name, i+1), Label: stepName(c.Name, i+1) + ": " + shortened(step.Text, 60)})
 		}
 	}
 	return list
+}
+
+// stepOptions lists the steps of the recipe. A value is the step's number, a
+// space and the component's name, which may hold anything: "3 Dough".
+func stepOptions(d *desk) []views.Option {
+	return slices.DeleteFunc(tieOptions(d), func(o views.Option) bool { return strings.HasPrefix(o.Value, "0 ") })
 }
 
 func stepValue(component string, step int) string { return strconv.Itoa(step) + " " + component }
@@ -62,8 +75,11 @@ func stepName(component string, step int) string {
 
 func shotValues(_ *desk, t episode.Shot) values {
 	v := values{"title": t.Title, "kind": t.Kind, "setup": t.Setup, "status": string(t.Status), "note": t.Note}
-	if t.Step > 0 {
+	if t.Step > 0 || t.Component != "" {
 		v["step"] = stepValue(t.Component, t.Step)
+	}
+	if t.Layout {
+		v["layout"] = "yes"
 	}
 	return v
 }
@@ -75,152 +91,83 @@ func readShot(f *typed, t *episode.Shot) {
 	t.Component, t.Step = "", 0
 	if number, component, _ := strings.Cut(f.values.Get("step"), " "); number != "" {
 		step, err := strconv.Atoi(number)
-		if err != nil || step < 1 {
-			f.fail("step", "Choose a step of the recipe.")
+		if err != nil || step < 0 || step == 0 && component == "" {
+			f.fail("step", "Choose a step or a part of the recipe.")
 		}
 		t.Component, t.Step = component, step
 	}
+	isNew := t.ID == 0
+	t.Layout = f.values.Get("layout") == "yes" || isNew && coverage.SaysLayout(t.Title)
 	t.Status = episode.ShotStatus(f.oneOf("status", asWords(episode.ShotStatuses)))
 }
 
-func (s *Server) showShots(w http.ResponseWriter, r *http.Request) error {
-	d, err := s.openDesk(r)
-	if err != nil {
-		return err
-	}
-	p := s.shots()
-	form, err := p.form(d, r)
-	if err != nil {
-		return err
-	}
-	if step := r.URL.Query().Get("step"); step != "" { // "add a shot for this step"
-		form = p.addForm(d, values{"step": step, "kind": "close-up", "status": string(episode.Missing)}.get, nil)
-	}
-	return s.drawShots(w, r, d, http.StatusOK, form)
-}
-
-func (s *Server) drawShots(w http.ResponseWriter, r *http.Request, d *desk, status int, form views.Form) error {
-	shots, err := s.store.Shots(r.Context(), d.episode.ID)
-	if err != nil {
-		return err
-	}
-	page, err := s.sheetPage(r, d, views.SheetShots)
-	if err != nil {
-		return err
-	}
-	sheet := newShotsSheet(s.shots(), d, shots)
-	sheet.Page, sheet.EpisodeFrame, sheet.Form = page, s.frame(d, views.SheetShots), form
-	return s.draw(w, r, status, views.Shots(sheet))
-}
-
-// newShotsSheet groups the shots by setup, in the order setups first appear.
-func newShotsSheet(p part[episode.Shot], d *desk, shots []episode.Shot) views.ShotsSheet {
-	var sheet views.ShotsSheet
-	at, got := map[string]int{}, 0
-	for i, shot := range shots {
-		name := shot.Setup
-		if name == "" {
-			name = "no setup yet"
-		}
-		block, known := at[name]
-		if !known {
-			block = len(sheet.Setups)
-			at[name] = block
-			sheet.Setups = append(sheet.Setups, views.SetupBlock{Name: name})
-		}
-		sheet.Setups[block].Shots = append(sheet.Setups[block].Shots, shotRow(p, d, shot, i == 0, i == len(shots)-1))
-		if shot.Status == episode.Got {
-			got++
+// addShotPath is where the sheet's form stands filled in with a shot.
+func addShotPath(d *desk, shot episode.Shot) string {
+	query := url.Values{}
+	for name, value := range shotValues(d, shot) {
+		if value != "" && name != "status" {
+			query.Set(name, value)
 		}
 	}
-	for i := range sheet.Setups {
-		sheet.Setups[i].Left = leftToShoot(sheet.Setups[i].Shots)
-	}
-	if len(shots) > 0 {
-		sheet.Got = fmt.Sprintf("%d of %d got", got, len(shots))
-	}
-	sheet.Without, sheet.Coverage = uncovered(d, shots)
-	return sheet
+	return d.path(views.SheetShots) + "?" + query.Encode() + "#shot"
 }
 
-func leftToShoot(shots []views.ShotRow) string {
-	left := 0
-	for _, shot := range shots {
-		if !shot.Got {
-			left++
+// shotForm is the sheet's form: to change a shot, to add the one that the
+// address describes, or to add any.
+func (s *Server) shotForm(d *desk, r *http.Request) (views.Form, error) {
+	query := r.URL.Query()
+	if query.Get("step") == "" && query.Get("title") == "" {
+		return s.shots().form(d, r)
+	}
+	asked := values{"kind": "close-up", "status": string(episode.Missing)}
+	for _, name := range []string{"title", "kind", "step", "layout"} {
+		if value := query.Get(name); value != "" {
+			asked[name] = value
 		}
 	}
-	if left == 0 {
-		return "all got"
-	}
-	return fmt.Sprintf("%d to shoot", left)
+	return s.shots().addForm(d, asked.get, nil), nil
 }
 
-func shotRow(p part[episode.Shot], d *desk, t episode.Shot, first, last bool) views.ShotRow {
-	path := p.path(d.episode.ID, t.ID)
-	row := views.ShotRow{
-		ID: anchor("shot", t.ID), Kind: t.Kind, Title: t.Title, Status: shotMark(t.Status), Note: t.Note,
-		Got: t.Status == episode.Got, GotAction: path + "/status", Wanted: string(episode.Got),
-		EditPath: p.changePath(d.episode.ID, t.ID), DeleteAction: path + "/delete",
-	}
-	if t.Step > 0 {
-		row.Step = stepName(t.Component, t.Step)
-	}
-	if row.Got {
-		row.Wanted = string(episode.Missing)
-	}
-	row.UpAction, row.DownAction = moveActions(path, first, last)
-	return row
-}
-
-func shotMark(status episode.ShotStatus) views.Mark {
-	switch status {
-	case episode.Got:
-		return views.Mark{Kind: views.MarkProved, Text: string(status)}
-	case episode.Retake:
-		return views.Mark{Kind: views.MarkWrong, Text: string(status)}
-	}
-	return views.Mark{Kind: views.MarkLook, Text: string(status)}
-}
-
-// uncovered lists the steps no shot shows.
-func uncovered(d *desk, shots []episode.Shot) (without []views.OpenLink, coverage string) {
-	filmed, steps := map[string]bool{}, 0
-	for _, shot := range shots {
-		filmed[stepValue(shot.Component, shot.Step)] = true
-	}
-	for _, c := range d.version.Reading.Components {
-		for i := range c.Steps {
-			steps++
-			value := stepValue(c.Name, i+1)
-			if !filmed[value] {
-				without = append(without, views.OpenLink{Text: stepName(c.Name, i+1), Path: d.path(views.SheetShots) + "?step=" + urlText(value) + "#shot"})
+// completeShotForm offers the setups that there are, and keeps a tie that the
+// recipe no longer has.
+func completeShotForm(form *views.Form, setups []string) {
+	for i := range form.Fields {
+		f := &form.Fields[i]
+		switch f.Name {
+		case "setup":
+			f.Suggestions = setups
+		case "step":
+			known := slices.ContainsFunc(f.Options, func(o views.Option) bool { return o.Value == f.Value })
+			number, component, _ := strings.Cut(f.Value, " ")
+			if step, err := strconv.Atoi(number); !known && err == nil && step >= 0 {
+				f.Options = append(f.Options, views.Option{Value: f.Value, Label: stepName(component, step) + ", which the recipe no longer has"})
 			}
 		}
 	}
-	switch len(without) {
-	case 0:
-		return nil, ""
-	case 1:
-		return without, fmt.Sprintf("1 of %d steps has no shot", steps)
-	}
-	return without, fmt.Sprintf("%d of %d steps have no shot", len(without), steps)
 }
 
-// setShotStatus ticks a shot: the state wanted is sent, so that sending it
-// twice does no harm.
-func (s *Server) setShotStatus(w http.ResponseWriter, r *http.Request) error {
+// tickShot notes how far a shot has come: the state wanted is sent, so that
+// sending it twice does no harm.
+func (s *Server) tickShot(w http.ResponseWriter, r *http.Request) error {
 	form, err := readTyped(w, r)
 	if err != nil {
 		return err
 	}
-	shot, err := getPart(s.shots(), r)
+	episodeID, err := pathID(r, "episode")
 	if err != nil {
 		return err
 	}
+	id := form.whole("shot")
 	status := form.oneOf("status", asWords(episode.ShotStatuses))
 	if err := form.err(); err != nil {
 		return err
+	}
+	shot, err := s.store.Shot(r.Context(), int64(id))
+	if err != nil {
+		return err
+	}
+	if shot.EpisodeID != episodeID {
+		return noSuchPart("shot")
 	}
 	if err := s.store.SetShotStatus(r.Context(), shot.ID, episode.ShotStatus(status)); err != nil {
 		return err

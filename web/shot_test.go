@@ -1,6 +1,7 @@
 package web_test
 
 import (
+	"net/http"
 	"net/url"
 	"strings"
 	"testing"
@@ -23,32 +24,44 @@ func shotDesk(r recipe.Recipe) *web.Desk {
 	return web.NewDesk(newShow(), episode.Episode{ID: 7, Title: "Scones"}, "Scones", r)
 }
 
-func TestStepOptions(t *testing.T) {
-	got := web.StepOptions(shotDesk(twoParts))
-	if len(got) != 4 {
-		t.Fatalf("%d options, want 4", len(got))
-	}
-	for i, want := range []views.Option{
+func TestTieOptions(t *testing.T) {
+	got := web.TieOptions(shotDesk(twoParts))
+	want := []views.Option{
 		{Value: "", Label: "the whole episode"},
 		{Value: "1 ", Label: "Step 1: Rub in the butter."},
 		{Value: "2 "},
+		{Value: "0 3 Herbs, dried", Label: "3 Herbs, dried, all of it"},
 		{Value: "1 3 Herbs, dried", Label: "3 Herbs, dried, step 1: Crush."},
-	} {
-		if got[i].Value != want.Value || (want.Label != "" && got[i].Label != want.Label) {
-			t.Errorf("option %d = %+v, want %+v", i, got[i], want)
+	}
+	if len(got) != len(want) {
+		t.Fatalf("%d options, want %d: %+v", len(got), len(want), got)
+	}
+	for i := range want {
+		if got[i].Value != want[i].Value || (want[i].Label != "" && got[i].Label != want[i].Label) {
+			t.Errorf("option %d = %+v, want %+v", i, got[i], want[i])
 		}
 	}
 	if label := got[2].Label; len(label) > 80 || !strings.HasSuffix(label, "…") {
 		t.Errorf("a long step is offered as %q", label)
 	}
-	if got := web.StepOptions(shotDesk(recipe.Recipe{})); len(got) != 1 {
+	if got := web.TieOptions(shotDesk(recipe.Recipe{})); len(got) != 1 {
 		t.Errorf("without a recipe: %+v", got)
 	}
 }
 
-// Every choice offered must be read back as the step it names.
-func TestAStepChosenIsReadBack(t *testing.T) {
-	for _, option := range web.StepOptions(shotDesk(twoParts)) {
+func TestStepOptionsAreStepsAlone(t *testing.T) {
+	var values []string
+	for _, o := range web.StepOptions(shotDesk(twoParts)) {
+		values = append(values, o.Value)
+	}
+	if diff := cmp.Diff([]string{"", "1 ", "2 ", "1 3 Herbs, dried"}, values); diff != "" {
+		t.Errorf("steps (-want +got):\n%s", diff)
+	}
+}
+
+// Every choice offered must be read back as what it names.
+func TestATieChosenIsReadBack(t *testing.T) {
+	for _, option := range web.TieOptions(shotDesk(twoParts)) {
 		form := web.NewTyped(url.Values{"title": {"x"}, "kind": {"hero"}, "status": {"got"}, "step": {option.Value}})
 		var shot episode.Shot
 		web.ReadShot(form, &shot)
@@ -62,7 +75,7 @@ func TestAStepChosenIsReadBack(t *testing.T) {
 }
 
 func TestReadShotRefusesAStepThatIsNone(t *testing.T) {
-	for _, step := range []string{"x", "0 Dough", "-1 Dough", "Dough 1", "1.5 Dough"} {
+	for _, step := range []string{"x", "0 ", "-1 Dough", "Dough 1", "1.5 Dough"} {
 		form := web.NewTyped(url.Values{"title": {"x"}, "kind": {"hero"}, "status": {"got"}, "step": {step}})
 		var shot episode.Shot
 		web.ReadShot(form, &shot)
@@ -72,94 +85,128 @@ func TestReadShotRefusesAStepThatIsNone(t *testing.T) {
 	}
 }
 
+// The title of a new shot ticks the box; on one that there is the box decides.
+func TestReadShotLayout(t *testing.T) {
+	for _, c := range []struct {
+		name, title, box string
+		id               int64
+		want             bool
+	}{
+		{"new, ticked", "Flour", "yes", 0, true},
+		{"new, the title says so", "All the ingredients", "", 0, true},
+		{"new, neither", "Flour", "", 0, false},
+		{"there, unticked against its title", "All the ingredients", "", 3, false},
+		{"there, ticked", "Flour", "yes", 3, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			form := web.NewTyped(url.Values{"title": {c.title}, "kind": {"overhead"}, "status": {"missing"}, "layout": {c.box}})
+			shot := episode.Shot{ID: c.id, Layout: !c.want}
+			web.ReadShot(form, &shot)
+			if form.Err() != nil || shot.Layout != c.want {
+				t.Errorf("layout %v, want %v (%v)", shot.Layout, c.want, form.Err())
+			}
+			if got := web.ShotValues(nil, shot)["layout"]; (got == "yes") != c.want {
+				t.Errorf("shown as %q", got)
+			}
+		})
+	}
+}
+
 func TestStepName(t *testing.T) {
 	for _, c := range []struct {
 		component string
 		step      int
-		want      string
-	}{{"Dough", 3, "Dough, step 3"}, {"", 3, "Step 3"}, {"Dough", 0, "Dough"}, {"", 0, ""}} {
+		want, on  string
+	}{{"Dough", 3, "Dough, step 3", "Dough, step 3"}, {"", 3, "Step 3", "step 3"}, {"Dough", 0, "Dough", "Dough"}, {"", 0, "", ""}} {
 		if got := web.StepName(c.component, c.step); got != c.want {
 			t.Errorf("StepName(%q, %d) = %q, want %q", c.component, c.step, got, c.want)
 		}
-	}
-}
-
-func TestShotsStandBySetupInTheOrderSetupsFirstCome(t *testing.T) {
-	shots := []episode.Shot{
-		{ID: 1, Title: "pour", Setup: "overhead", Status: episode.Got},
-		{ID: 2, Title: "crumb", Setup: "", Status: episode.Missing},
-		{ID: 3, Title: "fold", Setup: "overhead", Status: episode.Got, Component: "3 Herbs, dried", Step: 1},
-		{ID: 4, Title: "steam", Setup: "window", Status: episode.Retake},
-		{ID: 5, Title: "crust", Setup: "", Status: episode.Got},
-	}
-	sheet := web.NewShotsSheet(shotDesk(twoParts), shots)
-	var got []string
-	for _, setup := range sheet.Setups {
-		var titles []string
-		for _, shot := range setup.Shots {
-			titles = append(titles, shot.Title)
+		if got := web.ReadOnStep(c.component, c.step); got != c.on {
+			t.Errorf("ReadOnStep(%q, %d) = %q, want %q", c.component, c.step, got, c.on)
 		}
-		got = append(got, setup.Name+": "+strings.Join(titles, ", ")+"; "+setup.Left)
-	}
-	want := []string{"overhead: pour, fold; all got", "no setup yet: crumb, crust; 1 to shoot", "window: steam; 1 to shoot"}
-	if diff := cmp.Diff(want, got); diff != "" {
-		t.Errorf("setups (-want +got):\n%s", diff)
-	}
-	if sheet.Got != "3 of 5 got" {
-		t.Errorf("got %q", sheet.Got)
-	}
-	first, last := sheet.Setups[0].Shots[0], sheet.Setups[1].Shots[1]
-	if first.UpAction != "" || first.DownAction == "" || last.DownAction != "" || last.UpAction == "" {
-		t.Errorf("the first moves %q %q, the last %q %q", first.UpAction, first.DownAction, last.UpAction, last.DownAction)
-	}
-	if first.Wanted != "missing" || sheet.Setups[2].Shots[0].Wanted != "got" {
-		t.Errorf("a press asks for %q of one that is got, %q of a retake", first.Wanted, sheet.Setups[2].Shots[0].Wanted)
-	}
-	if step := sheet.Setups[0].Shots[1].Step; step != "3 Herbs, dried, step 1" {
-		t.Errorf("the fold shows %q", step)
 	}
 }
 
-func TestUncovered(t *testing.T) {
-	herbs := episode.Shot{Component: "3 Herbs, dried", Step: 1}
-	one, two := episode.Shot{Step: 1}, episode.Shot{Step: 2}
+// What the recipe no longer has stays chosen: saving the form does not untie the
+// shot.
+func TestATieThatIsGoneStaysChosen(t *testing.T) {
+	for _, c := range []struct{ value, offered string }{
+		{"9 Dough", "Dough, step 9, which the recipe no longer has"},
+		{"0 Glaze", "Glaze, which the recipe no longer has"},
+		{"1 ", ""}, {"", ""}, {"0 3 Herbs, dried", ""}, {"nonsense", ""},
+	} {
+		form := views.Form{Fields: []views.Field{
+			{Name: "step", Value: c.value, Options: web.TieOptions(shotDesk(twoParts))}, {Name: "setup"},
+		}}
+		before := len(form.Fields[0].Options)
+		web.CompleteShotForm(&form, []string{"hob", "table"})
+		options := form.Fields[0].Options
+		last := options[len(options)-1]
+		if c.offered == "" && len(options) != before || c.offered != "" && (last.Label != c.offered || last.Value != c.value) {
+			t.Errorf("%q: the last option is %+v, want %q", c.value, last, c.offered)
+		}
+		if diff := cmp.Diff([]string{"hob", "table"}, form.Fields[1].Suggestions); diff != "" {
+			t.Errorf("setups offered (-want +got):\n%s", diff)
+		}
+	}
+}
+
+func TestTheFormStandsFilledIn(t *testing.T) {
+	s, path := filmedLoaf(t)
+	shot := episode.Shot{Title: "Until it springs back & “sighs”", Kind: "insert", Step: 2, Layout: true, Status: episode.Missing}
+	d := shotDesk(recipe.Recipe{Components: []recipe.Component{{Steps: make([]recipe.Step, 5)}}})
+	d.SetEpisode(1)
+	page := s.shows(web.AddShotPath(d, shot)[:strings.Index(web.AddShotPath(d, shot), "#")], "Add a shot")
+	if got := value(t, page, "title"); got != "Until it springs back &amp; “sighs”" {
+		t.Errorf("the title stands as %q", got)
+	}
+	for _, want := range []string{`<option value="insert" selected`, `<option value="2 " selected`, `name="layout" value="yes" checked`, `<option value="missing" selected`} {
+		if !strings.Contains(page, want) {
+			t.Errorf("the form lacks %s", want)
+		}
+	}
+	if strings.Contains(s.get(path+"/shots?step=").body, "selected") && !strings.Contains(s.get(path+"/shots").body, "Add a shot") {
+		t.Error("without anything asked for the form is not the usual one")
+	}
+}
+
+func TestAShotIsTicked(t *testing.T) {
+	s, path := filmedLoaf(t)
+	for _, status := range []string{"got", "got", "retake", "missing", "got"} {
+		answer := s.post(path+"/shots/ticks", "shot", "1", "status", status)
+		if answer.status != http.StatusSeeOther || answer.to != path+"/shots#shot-1" {
+			t.Fatalf("ticking %s = %d to %q", status, answer.status, answer.to)
+		}
+		shot, err := s.store.Shot(t.Context(), 1)
+		if err != nil || string(shot.Status) != status {
+			t.Errorf("ticked %s, the shot is %q (%v)", status, shot.Status, err)
+		}
+	}
+	s.shows(path+"/shots", "1 of 2 got")
+}
+
+func TestATickThatMakesNoSenseIsRefused(t *testing.T) {
+	s, path := filmedLoaf(t)
+	other := s.start("Scones", scones)
 	for _, c := range []struct {
-		name     string
-		shots    []episode.Shot
-		without  string
-		coverage string
+		name, path, shot, status string
+		want                     int
 	}{
-		{"no shot", nil, "Step 1|Step 2|3 Herbs, dried, step 1", "3 of 3 steps have no shot"},
-		{"a shot of no step", []episode.Shot{{}}, "Step 1|Step 2|3 Herbs, dried, step 1", "3 of 3 steps have no shot"},
-		{"two left", []episode.Shot{one}, "Step 2|3 Herbs, dried, step 1", "2 of 3 steps have no shot"},
-		{"one left", []episode.Shot{one, herbs}, "Step 2", "1 of 3 steps has no shot"},
-		{"a step of another part counts not", []episode.Shot{one, two, {Component: "Dough", Step: 1}}, "3 Herbs, dried, step 1", "1 of 3 steps has no shot"},
-		{"all", []episode.Shot{one, two, herbs}, "", ""},
+		{"no such status", path, "1", "to shoot", http.StatusUnprocessableEntity},
+		{"no status", path, "1", "", http.StatusUnprocessableEntity},
+		{"no number", path, "one", "got", http.StatusUnprocessableEntity},
+		{"no shot", path, "", "got", http.StatusNotFound},
+		{"no such shot", path, "99", "got", http.StatusNotFound},
+		{"of another episode", other, "1", "got", http.StatusNotFound},
+		{"no such episode", "/episodes/99", "1", "got", http.StatusNotFound},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			without, coverage := web.Uncovered(shotDesk(twoParts), c.shots)
-			var names []string
-			for _, link := range without {
-				names = append(names, link.Text)
+			if got := s.post(c.path+"/shots/ticks", "shot", c.shot, "status", c.status); got.status != c.want {
+				t.Errorf("= %d, want %d", got.status, c.want)
 			}
-			if strings.Join(names, "|") != c.without || coverage != c.coverage {
-				t.Errorf("without %q, %q, want %q, %q", names, coverage, c.without, c.coverage)
+			if shot, err := s.store.Shot(t.Context(), 1); err != nil || shot.Status != episode.Missing || shot.Revision != 1 {
+				t.Errorf("the shot became %+v (%v)", shot, err)
 			}
 		})
-	}
-	without, _ := web.Uncovered(shotDesk(twoParts), []episode.Shot{one, two})
-	if want := "/episodes/7/shots?step=1+3+Herbs%2C+dried#shot"; without[0].Path != want {
-		t.Errorf("a shot for it is added at %q, want %q", without[0].Path, want)
-	}
-}
-
-func TestShotMark(t *testing.T) {
-	for status, want := range map[episode.ShotStatus]views.MarkKind{episode.Got: views.MarkProved, episode.Retake: views.MarkWrong, episode.Missing: views.MarkLook} {
-		if got := web.ShotMark(status); got.Kind != want || got.Text != string(status) {
-			t.Errorf("ShotMark(%q) = %+v, want %q", status, got, want)
-		}
-	}
-	if got := web.LeftToShoot(nil); got != "all got" {
-		t.Errorf("a setup without shots: %q", got)
 	}
 }

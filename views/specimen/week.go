@@ -260,34 +260,6 @@ func scriptNone() views.ScriptSheet {
 	return p
 }
 
-func shots() views.ShotsSheet {
-	return views.ShotsSheet{
-		Page: sheet(views.SheetShots), EpisodeFrame: knots(views.SheetShots), Got: "1 of 4 got",
-		Setups: []views.SetupBlock{
-			{Name: "overhead, window left", Left: "1 to shoot", Shots: []views.ShotRow{
-				{ID: "shot-1", Kind: "overhead", Title: "Flour falls into the bowl", Step: "Dough, step 1", Status: views.Mark{Kind: views.MarkProved, Text: "got"}, Got: true, GotAction: "/episodes/31/shots/1/status", Wanted: "to shoot", EditPath: "/episodes/31/shots?edit=1", DeleteAction: "/episodes/31/shots/1/delete", DownAction: "/episodes/31/shots/1/down"},
-				{ID: "shot-2", Kind: "overhead", Title: "The knot, tied once, slowly", Step: "Dough, step 3", Status: views.Mark{Text: "to shoot"}, Note: "Hands from the right, sleeves up.", GotAction: "/episodes/31/shots/2/status", Wanted: "got", EditPath: "/episodes/31/shots?edit=2", DeleteAction: "/episodes/31/shots/2/delete", UpAction: "/episodes/31/shots/2/up"},
-			}},
-			{Name: "table, low lamp", Left: "1 to shoot, 1 again", Shots: []views.ShotRow{
-				{ID: "shot-3", Kind: "close-up", Title: "Butter runs into the seam", Step: "Smoked butter, step 1", Status: views.Mark{Kind: views.MarkLook, Text: "retake"}, GotAction: "/episodes/31/shots/3/status", Wanted: "got", EditPath: "/episodes/31/shots?edit=3", DeleteAction: "/episodes/31/shots/3/delete"},
-				{ID: "shot-4", Kind: "piece to camera", Title: "The basket, full, steam against the dark", Status: views.Mark{Text: "to shoot"}, GotAction: "/episodes/31/shots/4/status", Wanted: "got", EditPath: "/episodes/31/shots?edit=4", DeleteAction: "/episodes/31/shots/4/delete"},
-			}},
-		},
-		Coverage: "3 of 6 steps have no shot",
-		Without:  []views.OpenLink{{Text: "Dough, step 2", Path: "/episodes/31/shots?step=2"}, {Text: "Dough, step 4", Path: "/episodes/31/shots?step=4"}, {Text: "Dough, step 5", Path: "/episodes/31/shots?step=5"}},
-		Form: views.Form{
-			ID: "shot", Title: "Add a shot", Action: "/episodes/31/shots", Submit: "Add shot",
-			Fields: []views.Field{
-				{Name: "title", Label: "Shot", Required: true},
-				{Name: "kind", Label: "Kind", Kind: views.FieldSelect, Options: []views.Option{{Value: "overhead", Label: "overhead"}, {Value: "close-up", Label: "close-up"}, {Value: "hero", Label: "hero"}}},
-				{Name: "setup", Label: "Setup", Hint: "Camera position and light, the same words for the same place."},
-				{Name: "step", Label: "Step", Kind: views.FieldSelect, Options: []views.Option{{Value: "", Label: "no step"}, {Value: "Dough/1", Label: "Dough, step 1: Mix on low and knead until the dough clears the bowl"}}},
-				{Name: "note", Label: "Note", Kind: views.FieldArea, Rows: 2},
-			},
-		},
-	}
-}
-
 func cut() views.CutSheet {
 	return views.CutSheet{
 		Page: sheet(views.SheetCut), EpisodeFrame: knots(views.SheetCut),
