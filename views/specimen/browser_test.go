@@ -76,6 +76,64 @@ func TestTicksSurviveBadSignal(t *testing.T) {
 	}
 }
 
+// TestPressesSurviveBadSignal: of three presses of a shot the last is kept, shown
+// and sent, whichever it is.
+func TestPressesSurviveBadSignal(t *testing.T) {
+	house := serve(t)
+	tab := browser.Start(t, browser.Phone)
+	house.setDown(true)
+	tab.Open(house.URL + "/shots")
+	press := func(shot, state string) string {
+		return `form:has(input[name="shot"][value="` + shot + `"]) button[value="` + state + `"]`
+	}
+	tab.Do(
+		chromedp.Click(chromedp.CSS(press("2", "got"))), chromedp.Click(chromedp.CSS(press("1", "retake"))),
+		chromedp.Click(chromedp.CSS(press("4", "got"))), chromedp.Click(chromedp.CSS(press("4", "missing"))),
+	)
+	wait(t, tab, `document.querySelector("[data-unsent]").textContent.includes("3 not sent") && !document.querySelector("[data-unsent]").hidden`)
+	check := func(when string) {
+		t.Helper()
+		for shot, want := range map[string]string{"1": "retake", "2": "got", "3": "retake", "4": "missing"} {
+			for _, each := range []string{"got", "missing", "retake"} {
+				if is := state(tab, press(shot, each)); (is == "true") != (each == want) {
+					t.Errorf("%s: shot %s, %s is pressed: %s; it should be %s", when, shot, each, is, want)
+				}
+			}
+		}
+		for section, want := range map[string]string{".shots > .title": "1 of 4 got", ".setup:nth-of-type(1)": "1 of 2 got", ".setup:nth-of-type(2)": "0 of 1 got"} {
+			if got := tabText(tab, section+" [data-left]"); got != want {
+				t.Errorf("%s: %s says %q, want %q", when, section, got, want)
+			}
+		}
+	}
+	check("without a connection")
+	tab.Open(house.URL + "/shots")
+	check("after a reload")
+
+	house.setDown(false)
+	browser.Get(tab, chromedp.Evaluate[bool](`dispatchEvent(new Event("online"))`))
+	wait(t, tab, `document.querySelector("[data-unsent]").hidden && localStorage.length === 0`)
+	want := []string{"shot=1&status=retake", "shot=2&status=got", "shot=4&status=missing"}
+	if diff := cmp.Diff(want, house.posts()); diff != "" {
+		t.Errorf("what arrived (-want +got):\n%s", diff)
+	}
+}
+
+// TestPressesAreLargeEnough: WCAG 2.2, 2.5.8 asks for targets of 24 by 24 CSS
+// pixels; these are pressed with wet hands.
+func TestPressesAreLargeEnough(t *testing.T) {
+	house := serve(t)
+	tab := browser.Start(t, browser.Phone)
+	tab.Open(house.URL + "/shots")
+	small := browser.Get(tab, chromedp.Evaluate[int](`[...document.querySelectorAll(".presses button, .more summary")].filter((b) => {
+		const box = b.getBoundingClientRect();
+		return box.height < 24 || box.width < 24;
+	}).length`))
+	if small > 0 {
+		t.Errorf("%d presses are smaller than 24 px", small)
+	}
+}
+
 // TestTicksWaitForSigningIn: an answer that is the way in is no answer.
 func TestTicksWaitForSigningIn(t *testing.T) {
 	house := serve(t)
