@@ -9,6 +9,7 @@ type CutSheet struct {
 	Summary  string   // "212 cues, 8:35"; "" without captions
 	Files    []Link   // the captions written clean, to take away
 	Problems []string // what could not be read of the captions
+	Notices  []string // what was read of them, but looks wrong
 	Checked  Mark     // "everything said is as written"; zero without captions or recipe
 	Chapters []ChapterRow
 	Findings []FindingRow

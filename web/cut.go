@@ -143,6 +143,7 @@ func newCutSheet(cut episode.Cut, captions script.Captions, err error) views.Cut
 	if err != nil {
 		sheet.Problems = []string{fault.Say(err)}
 	}
+	sheet.Notices = captions.Notices
 	for i, cue := range captions.Cues {
 		sheet.Cues = append(sheet.Cues, views.CueRow{
 			ID: cueID(i), At: cueTime(cue.Start), Secs: fmt.Sprintf("%.2f", cue.Start.Seconds()), Words: views.Words(cue.Text),

@@ -87,6 +87,13 @@ func TestBrokenCaptionsSayTheLineAndStay(t *testing.T) {
 	}
 }
 
+func TestWhatLooksWrongInCaptionsIsTold(t *testing.T) {
+	s := newSite(t)
+	episode := s.start("Scones", scones)
+	s.saveCaptions(episode, "WEBVTT\n\n00:00:02.000 --> 00:00:01.000\nGood morning.\n")
+	s.shows(episode+"/cut", "Captions to look at", "Line 3: the caption ends at 00:00:01.000", "Good morning.")
+}
+
 func TestAFindingIsSettledOnlyInAWayThereIs(t *testing.T) {
 	s := newSite(t)
 	episode := s.start("Scones", scones)

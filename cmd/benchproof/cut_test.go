@@ -127,6 +127,15 @@ func TestChaptersOfTitlesAlone(t *testing.T) {
 	}
 }
 
+// A caption that looks wrong is told, and read.
+func TestCutCommandsTellWhatLooksWrong(t *testing.T) {
+	recipe := write(t, "r.txt", "Bread\n\n500 g flour\n")
+	out, errs, status := command(t, "WEBVTT\n\n00:02.000 --> 00:01.000\nfive hundred grams of flour\n", "verify", "--recipe", recipe, "--captions", "-")
+	if status != 0 || !strings.Contains(errs, "Line 3: the caption ends at 00:00:01.000") || !strings.Contains(out, "1 amounts said") {
+		t.Errorf("status %d, %q, %q", status, out, errs)
+	}
+}
+
 func TestCutCommandsRefuse(t *testing.T) {
 	recipe, script := write(t, "r.txt", "Bread\n\n500 g flour\n"), write(t, "s.txt", "One\nHello.\n")
 	tests := []struct {

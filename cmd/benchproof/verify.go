@@ -47,13 +47,18 @@ func (c *verifyCommand) Run(std streams) error {
 	return nil
 }
 
-// readCaptions reads a cut's captions; a fault in them is an error.
+// readCaptions reads a cut's captions; a fault in them is an error, and what
+// only looks wrong is told.
 func readCaptions(name string, std streams) (script.Captions, error) {
 	text, err := readTextUpTo(name, std.in, maxCaptions, "these are no captions")
 	if err != nil {
 		return script.Captions{}, err
 	}
-	return script.ReadCaptions(text)
+	captions, err := script.ReadCaptions(text)
+	for _, notice := range captions.Notices {
+		fmt.Fprintln(std.err, notice)
+	}
+	return captions, err
 }
 
 func spokenCues(captions script.Captions) []verify.Cue {

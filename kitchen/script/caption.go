@@ -3,6 +3,7 @@ package script
 import (
 	"cmp"
 	"errors"
+	"fmt"
 	"slices"
 	"strings"
 	"time"
@@ -14,7 +15,7 @@ import (
 type Cue struct {
 	ID    string        // its identifier or number as written; "" if none
 	Start time.Duration // from the start of the video
-	End   time.Duration // after Start; the words are gone at End
+	End   time.Duration // the words are gone then; not after Start in some files
 	Text  string        // the words without any mark-up, lines parted by \n
 	Line  int           // the line of its times in the text, from 1
 	// Speaker is who speaks, where the captions name them; the name is not in
@@ -41,6 +42,8 @@ const (
 type Captions struct {
 	Format CaptionFormat
 	Cues   []Cue
+	// Notices are sentences on what was read but looks wrong, with its line.
+	Notices []string
 }
 
 // End is when the last cue to go is gone; 0 without cues.
@@ -76,11 +79,11 @@ func ReadCaptions(text string) (Captions, error) {
 		faults   []error
 	)
 	switch {
-	case strings.TrimSpace(strings.Join(lines, "")) == "":
+	case !slices.ContainsFunc(lines, hasText):
 		return Captions{}, nil
 	case isVTTSignature(lines[0]):
 		captions.Format = WebVTT
-		captions.Cues, faults = readVTT(lines)
+		captions.Cues, faults, captions.Notices = readVTT(lines)
 	case slices.ContainsFunc(lines, hasArrow):
 		captions.Format = SRT
 		captions.Cues, faults = readSRT(lines)
@@ -91,19 +94,12 @@ func ReadCaptions(text string) (Captions, error) {
 		return Captions{}, fault.Invalidf("captions",
 			"These are no captions: there is neither “WEBVTT” on the first line nor a line of times such as 00:00:01,000 --> 00:00:03,000, nor a time such as 1:23 in front of what is said.")
 	}
+	captions.Notices = shortList(append(captions.Notices, backwardNotices(captions.Cues)...))
 	slices.SortStableFunc(captions.Cues, func(a, b Cue) int { return cmp.Compare(a.Start, b.Start) })
 	if captions.Format == Transcript {
 		captions.Cues = endTranscript(captions.Cues)
 	}
-	captions.Cues = unroll(captions.Cues)
-	for i := range captions.Cues {
-		cue := &captions.Cues[i]
-		words, speaker := withoutSpeakers(cue.Text)
-		cue.Text = words
-		if cue.Speaker == "" {
-			cue.Speaker = speaker
-		}
-	}
+	captions.Cues = settled(captions.Cues)
 	if len(faults) > maxCaptionFaults {
 		more := len(faults) - maxCaptionFaults
 		faults = append(faults[:maxCaptionFaults:maxCaptionFaults], fault.Invalidf("captions", "… and %d more lines like these.", more))
@@ -119,6 +115,8 @@ func captionLines(text string) []string {
 	return strings.Split(text, "\n")
 }
 
+func hasText(line string) bool { return strings.TrimSpace(line) != "" }
+
 func hasArrow(line string) bool { return strings.Contains(line, "-->") }
 
 // cueFault says what is wrong with the line of the given index.
@@ -128,6 +126,11 @@ func cueFault(index int, format string, args ...any) error {
 
 // timeReader reads one time; ok is false for anything else.
 type timeReader func(s string) (t time.Duration, ok bool)
+
+// cueNotice says what looks wrong on the line of the given index.
+func cueNotice(index int, format string, args ...any) string {
+	return fmt.Sprintf("Line %d: "+format, append([]any{index + 1}, args...)...)
+}
 
 // cueTimes reads the line of times "start --> end settings"; example shows the
 // person how a time is written.
@@ -143,16 +146,33 @@ func cueTimes(line string, index int, read timeReader, example string) (start, e
 	if !ok {
 		return 0, 0, cueFault(index, "“%s” is no end time; write it as %s.", right, example)
 	}
-	if end <= start {
-		return 0, 0, cueFault(index, "the caption ends at %s, which is not after its start at %s.", right, left)
-	}
 	return start, end, nil
+}
+
+// backwardNotices tells of captions that end before they begin or as they do:
+// players never show them, but their words count.
+func backwardNotices(cues []Cue) []string {
+	var notices []string
+	for _, cue := range cues {
+		if cue.End <= cue.Start {
+			notices = append(notices, cueNotice(cue.Line-1, "the caption ends at %s, which is not after its start at %s, so that players never show it.", captionClock(cue.End, '.'), captionClock(cue.Start, '.')))
+		}
+	}
+	return notices
+}
+
+// shortList cuts a list of notices.
+func shortList(notices []string) []string {
+	if more := len(notices) - maxCaptionFaults; more > 0 {
+		return append(notices[:maxCaptionFaults:maxCaptionFaults], fmt.Sprintf("… and %d more lines like these.", more))
+	}
+	return notices
 }
 
 // clockTime puts the parts of a time together; ok is false if one is not a run
 // of digits or out of range.
 func clockTime(hours, minutes, seconds, thousandths string) (t time.Duration, ok bool) {
-	if len(minutes) != 2 || len(seconds) != 2 || len(thousandths) != 3 || len(hours) > 4 {
+	if len(minutes) != 2 || len(seconds) != 2 || len(thousandths) != 3 || len(hours) > 6 {
 		return 0, false
 	}
 	values := make([]time.Duration, 0, 4)

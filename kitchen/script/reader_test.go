@@ -42,56 +42,6 @@ func TestReadCaptionsInAnyEncoding(t *testing.T) {
 	}
 }
 
-// TestReadByTheStandard states cases of the web platform's public test suite,
-// webvtt/parsing/file-parsing, as facts, each by its name there; from memory,
-// since no copy of the suite is kept here.
-func TestReadByTheStandard(t *testing.T) {
-	one := []string{" | 0s–1s | text"}
-	cue := "00:00:00.000 --> 00:00:01.000"
-	tests := []captionCase{
-		{name: "signature-bom", text: "\ufeffWEBVTT\n\n" + cue + "\ntext", want: one},
-		{name: "signature-no-newline", text: "WEBVTT"},
-		{name: "signature-space", text: "WEBVTT \n\n" + cue + "\ntext", want: one},
-		{name: "signature-tab", text: "WEBVTT\t\n\n" + cue + "\ntext", want: one},
-		{name: "signature-timings", text: "WEBVTT\n" + cue + "\ntext", want: one},
-		{name: "header-space", text: "WEBVTT a header\n\n" + cue + "\ntext", want: one},
-		{name: "header-garbage", text: "WEBVTT\nfoo\nbar\n\n" + cue + "\ntext", want: one},
-		{name: "newlines, CR", text: "WEBVTT\r\r" + cue + "\rtext", want: one},
-		{name: "newlines, CR LF", text: "WEBVTT\r\n\r\n" + cue + "\r\ntext", want: one},
-		{name: "newlines, mixed", text: "WEBVTT\r\n\n" + cue + "\rtext", want: one},
-		{name: "nulls", text: "WEBVTT\n\n" + cue + "\nte\x00xt", want: []string{" | 0s–1s | te\ufffdxt"}},
-		{name: "arrows: no space about the arrow", text: "WEBVTT\n\n00:00:00.000-->00:00:01.000\ntext", want: one},
-		{name: "arrows: tabs about the arrow", text: "WEBVTT\n\n00:00:00.000\t-->\t00:00:01.000\ntext", want: one},
-		{name: "arrows: one in an identifier begins no cue", text: "WEBVTT\n\na --> b\n" + cue + "\ntext", want: one,
-			faults: []string{"Line 3: “a” is no start time; write it as 00:01.000."}},
-		{name: "ids", text: "WEBVTT\n\nan id\n" + cue + "\ntext", want: []string{"an id | 0s–1s | text"}},
-		{name: "timings-omitted-hours", text: "WEBVTT\n\n00:00.000 --> 00:01.000\ntext", want: one},
-		{name: "timings-60: minutes", text: "WEBVTT\n\n60:00.000 --> 61:00.000\ntext",
-			faults: []string{"Line 3: “60:00.000” is no start time; write it as 00:01.000."}},
-		{name: "timings-too-short", text: "WEBVTT\n\n00:00:00.00 --> 00:00:01.000\ntext",
-			faults: []string{"Line 3: “00:00:00.00” is no start time; write it as 00:01.000."}},
-		{name: "timings-too-long", text: "WEBVTT\n\n00:00:00.0000 --> 00:00:01.000\ntext",
-			faults: []string{"Line 3: “00:00:00.0000” is no start time; write it as 00:01.000."}},
-		{name: "timings-garbage", text: "WEBVTT\n\nx00:00:00.000 --> 00:00:01.000\ntext",
-			faults: []string{"Line 3: “x00:00:00.000” is no start time; write it as 00:01.000."}},
-		{name: "timings-non-digits", text: "WEBVTT\n\n0a:00:00.000 --> 00:00:01.000\ntext",
-			faults: []string{"Line 3: “0a:00:00.000” is no start time; write it as 00:01.000."}},
-		{name: "hours over 99", text: "WEBVTT\n\n100:00:00.000 --> 100:00:01.000\ntext", want: []string{" | 100h0m0s–100h0m1s | text"}},
-		{name: "settings-*: what stands behind the times", text: "WEBVTT\n\n" + cue + " align:start line:0 position:10% size:50% vertical:rl\ntext", want: one},
-		{name: "whitespace-chars", text: "WEBVTT\n\n" + cue + " \t\ntext", want: one},
-		{name: "spaces: before the times", text: "WEBVTT\n\n " + cue + "\ntext", want: one},
-		{name: "comment", text: "WEBVTT\n\nNOTE a comment\nof two lines\n\n" + cue + "\ntext", want: one},
-		{name: "stylesheet", text: "WEBVTT\n\nSTYLE\n::cue { color: red }\n\n" + cue + "\ntext", want: one},
-		{name: "regions", text: "WEBVTT\n\nREGION\nid:r width:40%\n\n" + cue + "\ntext", want: one},
-		{name: "blank: a cue without words", text: "WEBVTT\n\n" + cue + "\n\n00:00:02.000 --> 00:00:03.000\ntext", want: []string{" | 0s–1s | ", " | 2s–3s | text"}},
-		{name: "overlapping cues", text: "WEBVTT\n\n00:01.000 --> 00:05.000\nA\n\n00:02.000 --> 00:03.000\nB", want: []string{" | 1s–5s | A", " | 2s–3s | B"}},
-		{name: "cues out of order", text: "WEBVTT\n\n00:04.000 --> 00:05.000\nB\n\n00:01.000 --> 00:02.000\nA", want: []string{" | 1s–2s | A", " | 4s–5s | B"}},
-	}
-	for _, test := range tests {
-		t.Run(test.name, func(t *testing.T) { test.run(t, script.WebVTT) })
-	}
-}
-
 func TestRollingCaptions(t *testing.T) {
 	tests := []captionCase{
 		{name: "two lines that roll, with short ones between", text: "WEBVTT\n\n" +

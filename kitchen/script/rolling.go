@@ -14,36 +14,59 @@ const (
 	rollingGap   = 200 * time.Millisecond
 )
 
-// unroll takes out of captions what the caption before showed already, where
-// they roll or grow throughout. A line said twice in other captions stays.
-func unroll(cues []Cue) []Cue {
-	repeats := 0
-	for i := 1; i < len(cues); i++ {
-		if fresh, ok := freshLines(cues[i-1], cues[i]); ok && fresh != cues[i].Text {
-			repeats++
+// mostRounds bounds how often captions are gone over; two rounds do for all but
+// invented ones.
+const mostRounds = 16
+
+// settled takes the marks of speakers off captions, and what they repeat, until
+// nothing is left to take: what is written of them then reads the same.
+func settled(cues []Cue) []Cue {
+	for range mostRounds {
+		marked := unmark(cues)
+		rolled, kept := unroll(cues)
+		cues = kept
+		if !marked && !rolled {
+			break
 		}
 	}
-	if repeats < rollingLeast || repeats*rollingShare < len(cues)-1 {
-		return cues
-	}
-	kept := cues[:0:0]
+	return cues
+}
+
+// unroll takes out of captions what the caption with words before them showed
+// already, where they roll or grow throughout. A line said twice in other
+// captions stays.
+func unroll(cues []Cue) (rolled bool, kept []Cue) {
+	fresh := make([]string, len(cues))
+	repeats, spoken, before := 0, 0, -1
 	for i, cue := range cues {
-		if i > 0 {
-			if fresh, ok := freshLines(cues[i-1], cue); ok {
-				cue.Text = fresh
+		fresh[i] = cue.Text
+		if cue.Text == "" {
+			continue
+		}
+		spoken++
+		if before >= 0 {
+			if text, ok := freshLines(cues[before], cue); ok && text != cue.Text {
+				fresh[i] = text
+				repeats++
 			}
 		}
-		if cue.Text != "" {
+		before = i
+	}
+	if repeats < rollingLeast || repeats*rollingShare < spoken-1 {
+		return false, cues
+	}
+	for i, cue := range cues {
+		if cue.Text = fresh[i]; cue.Text != "" {
 			kept = append(kept, cue)
 		}
 	}
-	return kept
+	return true, kept
 }
 
 // freshLines gives what a caption shows that the one before it did not; ok is
 // false where it does not follow at once or repeats nothing.
 func freshLines(before, cue Cue) (string, bool) {
-	if cue.Start-before.End > rollingGap || before.Text == "" {
+	if cue.Start-cleanEnd(before) > rollingGap {
 		return "", false
 	}
 	old, lines := strings.Split(before.Text, "\n"), strings.Split(cue.Text, "\n")

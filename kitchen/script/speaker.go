@@ -1,6 +1,7 @@
 package script
 
 import (
+	"html"
 	"regexp"
 	"strings"
 )
@@ -12,6 +13,20 @@ var speakerMark = regexp.MustCompile(`^\s*(?:(?:>>+|»)\s*)?([A-Z][A-Z0-9 .'’-
 // voiceTag is a WebVTT voice span: <v Dee>, <v.loud Dee>. W3C WebVTT, section
 // 4.2.2.
 var voiceTag = regexp.MustCompile(`<v(?:\.[^ \t>]*)?[ \t]+([^>]*)>`)
+
+// unmark takes the marks of speakers off captions; marked tells whether there
+// were any.
+func unmark(cues []Cue) (marked bool) {
+	for i := range cues {
+		words, speaker := withoutSpeakers(cues[i].Text)
+		marked = marked || words != cues[i].Text
+		cues[i].Text = words
+		if cues[i].Speaker == "" {
+			cues[i].Speaker = speaker
+		}
+	}
+	return marked
+}
 
 // withoutSpeakers takes the marks of speakers off the lines of a caption and
 // gives the first name.
@@ -34,13 +49,13 @@ func withoutSpeakers(text string) (words, speaker string) {
 		}
 		lines[i] = line[m[1]:]
 	}
-	return strings.TrimSpace(strings.Join(lines, "\n")), speaker
+	return tidyText(strings.Join(lines, "\n")), speaker
 }
 
 // voiceOf is the name in the first voice span of a cue's raw text, "" without.
 func voiceOf(raw string) string {
 	if m := voiceTag.FindStringSubmatch(raw); m != nil {
-		return strings.TrimSpace(m[1])
+		return strings.Join(strings.Fields(html.UnescapeString(m[1])), " ")
 	}
 	return ""
 }

@@ -24,7 +24,7 @@ func spokenWords(captions Captions) []spokenWord {
 	opens := true
 	for i, cue := range captions.Cues {
 		text := withoutSounds(cue.Text)
-		length := cue.End - cue.Start
+		length := max(cue.End-cue.Start, 0)
 		first := true
 		eachWord(text, func(start, end int) {
 			w := spokenWord{text: strings.ToLower(text[start:end]), cue: i, opens: opens}
@@ -38,7 +38,7 @@ func spokenWords(captions Captions) []spokenWord {
 			opens = endsSentence(text[end:])
 		})
 		if !first {
-			silentFrom = cue.End
+			silentFrom = max(cue.End, cue.Start)
 		}
 	}
 	return words

@@ -55,6 +55,7 @@ func readTranscript(lines []string) (cues []Cue, faults []error) {
 func endTranscript(cues []Cue) []Cue {
 	kept := cues[:0]
 	for i, cue := range cues {
+		cue.Text = tidyText(cue.Text)
 		spoken := time.Duration(max(Seconds(cue.Text, DefaultPace), 1)) * time.Second
 		cue.End = cue.Start + spoken
 		if i+1 < len(cues) {

@@ -3,7 +3,6 @@ package script
 import (
 	"html"
 	"strings"
-	"time"
 )
 
 // isVTTSignature tells whether line begins a WebVTT file: "WEBVTT", alone or
@@ -13,33 +12,42 @@ func isVTTSignature(line string) bool {
 	return found && (rest == "" || rest[0] == ' ' || rest[0] == '\t')
 }
 
-// readVTT reads the blocks of a WebVTT file, whose first line is its signature.
-func readVTT(lines []string) (cues []Cue, faults []error) {
+// readVTT reads the blocks of a WebVTT file, whose first line is its signature,
+// by the standard's parser (W3C WebVTT, section 6.1). What that drops, words and
+// all, is a fault; what a person should know, and no more, is a notice.
+func readVTT(lines []string) (cues []Cue, faults []error, notices []string) {
 	at := 1
 	for at < len(lines) && lines[at] != "" && !hasArrow(lines[at]) {
 		at++ // header lines that later versions may define
 	}
-	seenCue := false
 	for at < len(lines) {
 		if lines[at] == "" {
 			at++
 			continue
 		}
 		block := vttBlock(lines, at)
-		switch {
-		case block.times < 0 && !block.isAside(lines, seenCue):
-			faults = append(faults, cueFault(at, "“%s” stands without times above it; captions need a line such as 00:01.000 --> 00:03.000.", excerpt(lines[at])))
-		case block.times >= 0:
-			if cue, err := vttCue(lines, block); err != nil {
-				faults = append(faults, err)
-			} else {
-				cues = append(cues, cue)
-			}
-			seenCue = true
-		}
 		at = block.end
+		if block.times >= 0 {
+			cue, err := vttCue(lines, block)
+			switch {
+			case err == nil:
+				cues = append(cues, cue)
+			case block.name(lines) != "NOTE":
+				faults = append(faults, err)
+			}
+			continue
+		}
+		switch block.name(lines) {
+		case "NOTE":
+		case "STYLE", "REGION":
+			if len(cues) > 0 {
+				notices = append(notices, cueNotice(block.start, "“%s” stands below the first caption, where players pass over it.", excerpt(lines[block.start])))
+			}
+		default:
+			faults = append(faults, cueFault(block.start, "“%s” stands without times above it; captions need a line such as 00:01.000 --> 00:03.000.", excerpt(lines[block.start])))
+		}
 	}
-	return cues, faults
+	return cues, faults, notices
 }
 
 // block is a run of lines up to a blank one, as indexes into the file's lines.
@@ -66,25 +74,24 @@ func vttBlock(lines []string, start int) block {
 	return b
 }
 
-// isAside tells whether a block without times is one the standard knows:
-// NOTE anywhere, STYLE and REGION before the first cue.
-func (b block) isAside(lines []string, seenCue bool) bool {
+// name is NOTE, STYLE or REGION for a block that the standard knows by its first
+// line, else "".
+func (b block) name(lines []string) string {
 	first := lines[b.start]
-	name, rest := first, ""
-	if i := strings.IndexAny(first, " \t"); i >= 0 {
-		name, rest = first[:i], strings.TrimSpace(first[i:])
-	}
+	name, rest, _ := strings.Cut(strings.ReplaceAll(first, "\t", " "), " ")
 	switch name {
 	case "NOTE":
-		return true
+		return name
 	case "STYLE", "REGION":
-		return !seenCue && rest == ""
+		if strings.Trim(rest, asciiBlanks) == "" {
+			return name
+		}
 	}
-	return false
+	return ""
 }
 
 func vttCue(lines []string, b block) (Cue, error) {
-	start, end, err := cueTimes(lines[b.times], b.times, vttTime, "00:01.000")
+	start, end, err := vttTimes(lines[b.times], b.times)
 	if err != nil {
 		return Cue{}, err
 	}
@@ -96,22 +103,6 @@ func vttCue(lines []string, b block) (Cue, error) {
 	cue.Speaker = voiceOf(raw)
 	cue.Text = vttText(raw)
 	return cue, nil
-}
-
-// vttTime reads [hh…:]mm:ss.ttt: hours of two digits or more, minutes and
-// seconds of two, a full stop and three. W3C WebVTT, section 4.1.
-func vttTime(s string) (time.Duration, bool) {
-	whole, thousandths, found := strings.Cut(s, ".")
-	parts := strings.Split(whole, ":")
-	switch {
-	case !found:
-		return 0, false
-	case len(parts) == 2:
-		return clockTime("", parts[0], parts[1], thousandths)
-	case len(parts) == 3 && len(parts[0]) >= 2:
-		return clockTime(parts[0], parts[1], parts[2], thousandths)
-	}
-	return 0, false
 }
 
 // vttText takes the tags out of a cue's text and resolves its character
@@ -133,7 +124,7 @@ func vttText(text string) string {
 // tidyText drops the marks that only steer the direction of writing, blanks at
 // the ends of lines, and empty lines.
 func tidyText(text string) string {
-	text = strings.NewReplacer("\u200e", "", "\u200f", "").Replace(text)
+	text = strings.NewReplacer("\u200e", "", "\u200f", "", "\r", "\n").Replace(text)
 	var kept []string
 	for line := range strings.SplitSeq(text, "\n") {
 		if line = strings.TrimSpace(line); line != "" {

@@ -8,7 +8,7 @@ import (
 
 // WriteVTT writes captions as a WebVTT file that any reader of the standard
 // takes: W3C WebVTT, section 4.1. Identifiers that the standard forbids, and
-// cues without words, are left out.
+// cues without words, are left out; a cue ends after its start.
 func WriteVTT(c Captions) string {
 	var b strings.Builder
 	b.WriteString("WEBVTT\n")
@@ -22,26 +22,38 @@ func WriteVTT(c Captions) string {
 		if cue.ID != "" && !strings.Contains(cue.ID, "-->") && !strings.ContainsAny(cue.ID, "\r\n") {
 			b.WriteString(cue.ID + "\n")
 		}
-		fmt.Fprintf(&b, "%s --> %s\n%s\n", captionClock(cue.Start, '.'), captionClock(cue.End, '.'), escape.Replace(text))
+		fmt.Fprintf(&b, "%s --> %s\n", captionClock(cue.Start, '.'), captionClock(cleanEnd(cue), '.'))
+		if cue.Speaker != "" {
+			fmt.Fprintf(&b, "<v %s>", escape.Replace(cue.Speaker))
+		}
+		b.WriteString(escape.Replace(text) + "\n")
 	}
 	return b.String()
 }
 
-// WriteSRT writes captions as SRT, numbered from 1, with LF line ends. An arrow
-// in the words becomes "→", since readers take it for a line of times.
+// WriteSRT writes captions as SRT, numbered from 1, with LF line ends, without
+// the names of speakers. An arrow in the words becomes "→", since readers take it
+// for a line of times, and what they would take for a mark is left out.
 func WriteSRT(c Captions) string {
 	var b strings.Builder
 	n := 0
 	for _, cue := range c.Cues {
 		text := strings.ReplaceAll(tidyText(cue.Text), "-->", "→")
+		for unmarked := srtText(text); unmarked != text; unmarked = srtText(text) {
+			text = unmarked
+		}
 		if text == "" {
 			continue
 		}
 		n++
-		fmt.Fprintf(&b, "%d\n%s --> %s\n%s\n\n", n, captionClock(cue.Start, ','), captionClock(cue.End, ','), text)
+		fmt.Fprintf(&b, "%d\n%s --> %s\n%s\n\n", n, captionClock(cue.Start, ','), captionClock(cleanEnd(cue), ','), text)
 	}
 	return b.String()
 }
+
+// cleanEnd is the cue's end, at the least a thousandth of a second after its
+// start.
+func cleanEnd(c Cue) time.Duration { return max(c.End, c.Start+time.Millisecond) }
 
 // captionClock writes a time with hours of at least two digits: "00:01:23.450".
 func captionClock(t time.Duration, point byte) string {
