@@ -90,7 +90,7 @@ func TestShotsMeanStepsOfTheRecipe(t *testing.T) {
 		"Caramel poured and tipped round a mould":         "Pour at once",
 		"Bay leaves torn into the milk":                   "bay leaves",
 		"Three eggs, two yolks, stirred without froth":    "without frothing",
-		"Strained, moulds filled, caramel cracks":         "strain, and fill",
+		"Strained, moulds filled, caramel cracks":         "strain, and pour",
 		"Water poured to halfway, cloth under the moulds": "hot water halfway up",
 		"Oven dial at 130 °C fan":                         "130 °C fan",
 		"A mould nudged: it trembles":                     "trembling in the middle",
