@@ -37,6 +37,7 @@ type ShotRow struct {
 	Kind         string // "overhead"
 	Title        string
 	Tie          string // "Dough, step 3"; "" for the whole episode
+	Cue          string // what viewers need to see, "until golden"; "" if it shows none
 	Layout       bool   // it shows the ingredients laid out
 	Lost         Mark   // that its step is no longer in the recipe, or not in the plan
 	Note         string
@@ -104,4 +105,4 @@ func (s ShotRow) layoutWord() string {
 }
 
 // about is what is known of a shot beside its title, on one line.
-func (s ShotRow) about() string { return joined(s.Tie, s.layoutWord(), s.Note) }
+func (s ShotRow) about() string { return joined(s.Tie, s.Cue, s.layoutWord(), s.Note) }

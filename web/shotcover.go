@@ -29,7 +29,7 @@ func addCoverage(sheet *views.ShotsSheet, d *desk, shots []episode.Shot) {
 	}
 	if len(shots) == 0 {
 		draft.Button = "Draft a shot list"
-		draft.Text = count(len(drafted), "shot", "shots") + " from the recipe: the ingredients laid out, a close-up of every cue, the other steps, and the hero. Each can be changed or deleted afterwards."
+		draft.Text = count(len(drafted), "shot", "shots") + " from the recipe: the ingredients laid out, a close-up of every cue, the other steps, and the hero. Setups are called after the kind of shot until you rename them; each shot can be changed or deleted."
 	}
 	sheet.Draft = &draft
 }

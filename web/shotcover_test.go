@@ -83,6 +83,18 @@ func TestCoverageRows(t *testing.T) {
 	}
 }
 
+// What is near enough to show the cue of its step says so.
+func TestAShotSaysItsCue(t *testing.T) {
+	shots := []episode.Shot{custardShot("Custard", 2, "close-up", "x"), custardShot("Custard", 2, "wide", "x"), custardShot("Custard", 1, "insert", "x"), custardShot("Custard", 0, "insert", "x"), {Title: "Until set at the edge", Kind: "insert", Setup: "x", Component: "Custard", Step: 2}}
+	var cues []string
+	for _, row := range web.NewShotsSheet(shotDesk(burntCustard), shots).Setups[0].Shots {
+		cues = append(cues, row.Cue)
+	}
+	if diff := cmp.Diff([]string{"until set at the edge", "", "", "", ""}, cues); diff != "" {
+		t.Errorf("cues (-want +got):\n%s", diff)
+	}
+}
+
 func TestEachGapLinksToTheShotThatFillsIt(t *testing.T) {
 	sheet := web.NewShotsSheet(shotDesk(burntCustard), []episode.Shot{{Title: "hello", Kind: "piece to camera"}})
 	for _, c := range []struct {

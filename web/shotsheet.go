@@ -5,6 +5,7 @@ import (
 	"net/http"
 	"slices"
 	"strconv"
+	"strings"
 
 	"benchproof/kitchen/coverage"
 	"benchproof/kitchen/episode"
@@ -102,8 +103,14 @@ func shotRow(p part[episode.Shot], d *desk, t placedShot) views.ShotRow {
 	switch tie, ok := coverage.TieOf(d.version.Reading, t.Shot); {
 	case !ok:
 		row.Lost = views.Mark{Kind: views.MarkLook, Text: "the recipe no longer has this step"}
-	case tie.Step >= 0 && t.isUnplanned:
-		row.Lost = views.Mark{Kind: views.MarkLook, Text: "the day’s plan does not cook this step for the camera"}
+	case tie.Step >= 0:
+		if t.isUnplanned {
+			row.Lost = views.Mark{Kind: views.MarkLook, Text: "the day’s plan does not cook this step for the camera"}
+		}
+		cue := d.version.Reading.Components[tie.Component].Steps[tie.Step].Cue
+		if coverage.IsNear(t.Kind) && !strings.EqualFold(cue, t.Title) {
+			row.Cue = cue
+		}
 	}
 	return row
 }
@@ -138,7 +145,7 @@ func (s *Server) draftShots(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	drafted := coverage.Of(d.version.Reading, shots).Draft(d.version.Reading)
+	drafted := withSetups(coverage.Of(d.version.Reading, shots).Draft(d.version.Reading), shots)
 	err = s.store.AddShots(r.Context(), d.episode.ID, form.whole("have"), drafted)
 	switch {
 	case err == nil && len(drafted) > 0:
@@ -149,6 +156,18 @@ func (s *Server) draftShots(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return seeOther(w, r, d.path(views.SheetShots))
+}
+
+// withSetups gives drafted shots the name of their kind as their setup where the
+// list names none yet: renamed at its heading, it is renamed on all of them.
+func withSetups(drafted, there []episode.Shot) []episode.Shot {
+	if slices.ContainsFunc(there, func(shot episode.Shot) bool { return shot.Setup != "" }) {
+		return drafted
+	}
+	for i := range drafted {
+		drafted[i].Setup = drafted[i].Kind
+	}
+	return drafted
 }
 
 // setupNames are the setups that shots name and that are described, by name.

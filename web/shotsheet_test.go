@@ -214,7 +214,7 @@ func TestDraftAShotList(t *testing.T) {
 			t.Fatalf("drafting = %d to %q", got.status, got.to)
 		}
 	}
-	page := words(s.shows(path+"/shots", "0 of 7 got", "The ingredients laid out", "Knead the flour and water for 10 minutes", "The finished dish", "covered Every step has a shot"))
+	page := words(s.shows(path+"/shots", "0 of 7 got", "overhead 0 of 4 got", "insert 0 of 2 got", "hero 0 of 1 got", "The ingredients laid out", "Knead the flour and water for 10 minutes", "The finished dish", "covered Every step has a shot"))
 	if strings.Contains(page, "Draft a shot list") || strings.Contains(page, "Add these") {
 		t.Error("a list that leaves nothing out is offered more")
 	}
@@ -230,7 +230,7 @@ func TestDraftWhatIsLeft(t *testing.T) {
 	}
 	s.shows(path+"/shots", "The shot list has changed meanwhile; nothing was added.", "0 of 2 got")
 	s.post(path+"/shots/draft", "have", "2")
-	s.shows(path+"/shots", "Added: 5 shots.", "0 of 7 got", "Every step has a shot")
+	s.shows(path+"/shots", "Added: 5 shots.", "0 of 7 got", "no setup yet 0 of 5 got", "Every step has a shot")
 	s.post(path+"/shots/draft", "have", "7")
 	s.shows(path+"/shots", "0 of 7 got")
 }

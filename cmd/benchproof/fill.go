@@ -151,7 +151,7 @@ func (f *filler) fillShootDay(ctx context.Context, id int64, e demo.Episode) err
 	return nil
 }
 
-// fillFilm writes the running order, the shots and the cuts.
+// fillFilm writes the running order, the shots with their setups, and the cuts.
 func (f *filler) fillFilm(ctx context.Context, id int64, e demo.Episode) error {
 	for _, g := range e.Segments {
 		g.EpisodeID = id
@@ -162,6 +162,12 @@ func (f *filler) fillFilm(ctx context.Context, id int64, e demo.Episode) error {
 	for _, shot := range e.Shots {
 		shot.EpisodeID = id
 		if _, err := f.st.AddShot(ctx, shot); err != nil {
+			return err
+		}
+	}
+	for _, u := range e.Setups {
+		u.EpisodeID = id
+		if err := f.st.SaveSetup(ctx, u.Name, u); err != nil {
 			return err
 		}
 	}

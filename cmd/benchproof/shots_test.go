@@ -86,12 +86,10 @@ func TestTheShots(t *testing.T) {
 	c.callsTheDay(episode)
 }
 
-// describesASetup gives the first shot a setup and says what that is.
+// describesASetup says what the first setup is made of.
 func (c *cook) describesASetup(shots string) {
 	c.t.Helper()
-	c.open(shots + "?change=shot-1#shot")
-	c.types("shot-setup", "overhead")
-	c.presses("#shot .buttons button")
+	c.open(shots)
 	c.presses(".setup .title a")
 	c.types("setup-lens", "35 mm")
 	c.types("setup-light", "window left")

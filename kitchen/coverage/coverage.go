@@ -18,6 +18,9 @@ type Coverage struct {
 	NoHero      bool              // no hero of the finished dish
 }
 
+// IsNear tells whether a kind of shot is near enough to show a cue.
+func IsNear(kind string) bool { return slices.Contains(near, kind) }
+
 // near are the kinds of shot that are near enough to show a cue. A wide shows
 // the room, a cutaway something else, a piece to camera the host: common
 // practice, no source.
@@ -34,7 +37,7 @@ func Of(r recipe.Recipe, shots []episode.Shot) Coverage {
 		tie, ok := TieOf(r, shot)
 		if at, isStep := tie.At(); isStep {
 			filmed[at] = true
-			shown[at] = shown[at] || slices.Contains(near, shot.Kind)
+			shown[at] = shown[at] || IsNear(shot.Kind)
 		}
 		laid[tie.Component] = laid[tie.Component] || ok && shot.Layout
 		if shot.Kind == "hero" && (tie.Component < 0 || last[tie.Component]) {

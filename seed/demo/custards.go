@@ -50,7 +50,7 @@ func custardsDay(on time.Time) episode.ShootDay {
 	day := episode.NewShootDay(0)
 	day.On, day.HelperUntil, day.LightUntil = on, 14*60, 16*60+30
 	day.People = "The host, at the bench\nTamsin Okoro, second pair of hands until two"
-	day.Gear = "Camera and the 35 mm\nOverhead arm\nTwo lamps, one white card\nLapel microphone, and a spare"
+	day.Gear = "Camera, with the 35 mm and the 50 mm macro\nOverhead arm\nTwo lamps, one white card\nLapel microphone, and a spare"
 	day.Props = "Six 150 ml moulds\nThe white pan\nGloves\nSix plates with a rim\nBlue cloth"
 	day.Kitchen.CleanBench, day.Kitchen.CleanHob = 3, 2
 	return day

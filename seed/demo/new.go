@@ -28,6 +28,9 @@ func New(today time.Time) (Show, error) {
 			m.stew(), m.fish(), m.soup(), m.beans(),
 		},
 	}
+	for i, e := range show.Episodes {
+		show.Episodes[i].Setups = setupsOf(e.Shots)
+	}
 	return show, errors.Join(m.faults...)
 }
 
@@ -97,15 +100,5 @@ func inOrder(shots []episode.Shot) []episode.Shot {
 	}
 	return shots
 }
-
-// Camera positions, each with its light, shared by the shots of an episode.
-const (
-	overBench = "overhead, window left"
-	atBench   = "bench, front, lamp right"
-	atHob     = "hob, from the side, lamp behind"
-	atOven    = "oven door, low, oven light only"
-	atTable   = "table, window behind, white card left"
-	onQuay    = "quay, hand-held, daylight"
-)
 
 func whole(n int64) measure.Number { return measure.Whole(n) }

@@ -45,6 +45,7 @@ type Episode struct {
 	Trials      []Trial           // oldest first
 	Segments    []episode.Segment // in the running order
 	Shots       []episode.Shot    // in order
+	Setups      []episode.Setup   // those that the shots name
 	Cuts        []episode.Cut
 	Release     episode.Release // the zero Release if nothing is written yet
 	Corrections []episode.Correction

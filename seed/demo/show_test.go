@@ -217,6 +217,11 @@ func TestShots(t *testing.T) {
 				!slices.Contains(episode.ShotKinds, s.Kind) || !slices.Contains(episode.ShotStatuses, s.Status) {
 				t.Errorf("episode %d, shot %d is not whole: %+v", e.Brief.Number, i+1, s)
 			}
+			if !slices.ContainsFunc(e.Setups, func(u episode.Setup) bool {
+				return u.Name == s.Setup && u.Camera != "" && u.Lens != "" && u.Light != ""
+			}) {
+				t.Errorf("episode %d: the setup of shot %q is not described", e.Brief.Number, s.Title)
+			}
 			if e.Brief.Stage == episode.Released && s.Status != episode.Got {
 				t.Errorf("episode %d is released and shot %q is %s", e.Brief.Number, s.Title, s.Status)
 			}

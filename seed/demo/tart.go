@@ -73,6 +73,7 @@ func tartShots() []episode.Shot {
 		{Title: "Window on the quay, the tart behind rain", Kind: "cutaway", Setup: onQuay, Status: episode.Got},
 		{Title: "The slice that slid, from the first trial", Kind: "insert", Setup: atTable, Status: episode.Got, Note: "Telephone footage of the trial; label it so."},
 		{Title: "Host at the bench: the hook", Kind: "piece to camera", Setup: atBench, Status: episode.Got},
+		{Title: "Everything laid out, plums in two rows", Kind: "overhead", Setup: overBench, Layout: true, Status: episode.Got},
 		{Title: "Butter rubbed in, fingertips", Kind: "close-up", Setup: overBench, Component: "Pastry", Step: 1, Status: episode.Got},
 		{Title: "Pastry rolled, lifted and lowered into the tin", Kind: "overhead", Setup: overBench, Component: "Pastry", Step: 4, Status: episode.Got},
 		{Title: "Paper and beans out, shell golden to the bottom", Kind: "close-up", Setup: atBench, Component: "Pastry", Step: 6, Status: episode.Got},
