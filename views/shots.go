@@ -37,7 +37,7 @@ type ShotRow struct {
 	Kind         string // "overhead"
 	Title        string
 	Tie          string // "Dough, step 3"; "" for the whole episode
-	Cue          string // what viewers need to see, "until golden"; "" if it shows none
+	Cue          string // what viewers need to see, and when; "" if it shows none
 	Layout       bool   // it shows the ingredients laid out
 	Lost         Mark   // that its step is no longer in the recipe, or not in the plan
 	Note         string

@@ -153,8 +153,13 @@ func NewShotsSheet(d *Desk, shots []episode.Shot, described ...episode.Setup) vi
 // PlannedShots words a shot list in the order of a plan that begins steps at
 // these minutes from midnight.
 func PlannedShots(d *Desk, shots []episode.Shot, begins map[recipe.Position]int) views.ShotsSheet {
+	return PlannedUntil(d, shots, begins, begins)
+}
+
+// PlannedUntil is PlannedShots with when steps end.
+func PlannedUntil(d *Desk, shots []episode.Shot, begins, ends map[recipe.Position]int) views.ShotsSheet {
 	list := newShotList(d.version.Reading, shots, nil, nil)
-	list.plan, list.begins = &shootPlan{}, begins
+	list.plan, list.begins, list.ends = &shootPlan{}, begins, ends
 	return newShotsSheet(bare(time.Time{}).shots(), d, list, nil)
 }
 

@@ -90,7 +90,22 @@ func TestAShotSaysItsCue(t *testing.T) {
 	for _, row := range web.NewShotsSheet(shotDesk(burntCustard), shots).Setups[0].Shots {
 		cues = append(cues, row.Cue)
 	}
-	if diff := cmp.Diff([]string{"until set at the edge", "", "", "", ""}, cues); diff != "" {
+	if diff := cmp.Diff([]string{"the cue: until set at the edge", "", "", "", ""}, cues); diff != "" {
+		t.Errorf("cues (-want +got):\n%s", diff)
+	}
+}
+
+// The cue of what bakes from 9:00 to 9:35 is there at 9:35.
+func TestACueIsTimedByTheEndOfItsStep(t *testing.T) {
+	bake := recipe.Position{Component: 1, Step: 1}
+	shots := []episode.Shot{custardShot("Custard", 2, "close-up", "x"), {Title: "Until set at the edge", Kind: "insert", Setup: "x", Component: "Custard", Step: 2}, custardShot("Caramel", 1, "insert", "x")}
+	sheet := web.PlannedUntil(shotDesk(burntCustard), shots, map[recipe.Position]int{bake: 540}, map[recipe.Position]int{bake: 575})
+	var cues []string
+	for _, row := range sheet.Setups[0].Shots {
+		cues = append(cues, row.Clock+" "+row.Cue)
+	}
+	want := []string{"09:00 the cue about 09:35: until set at the edge", "09:00 the cue about 09:35", " the cue: until the colour of tea"}
+	if diff := cmp.Diff(want, cues); diff != "" {
 		t.Errorf("cues (-want +got):\n%s", diff)
 	}
 }

@@ -16,8 +16,10 @@ type shotList struct {
 	shots  []episode.Shot
 	setups map[string]episode.Setup // by name, those that are described
 	recipe recipe.Recipe
-	plan   *shootPlan              // nil if the day has none
-	begins map[recipe.Position]int // the steps of the make that is filmed, in minutes of the plan's day
+	plan   *shootPlan // nil if the day has none
+	// When the steps of the make that is filmed begin and end, in minutes of the
+	// plan's day.
+	begins, ends map[recipe.Position]int
 }
 
 // The minutes of shots that no step of the plan times: ingredients are laid out
@@ -32,7 +34,8 @@ type placedShot struct {
 	episode.Shot
 	minute        int // of the plan's day; layoutTime or anyTime if nothing times it
 	clock, beside string
-	isUnplanned   bool // there is a plan, and it does not time the shot
+	cueAt         string // when its step ends, and its cue is to be seen
+	isUnplanned   bool   // there is a plan, and it does not time the shot
 }
 
 // setupBlock is the shots of one setup, as they are filmed.
@@ -67,9 +70,13 @@ func newShotList(r recipe.Recipe, shots []episode.Shot, described []episode.Setu
 	if plan == nil || plan.day.Batches[0].Ahead {
 		return l
 	}
-	l.plan, l.begins = plan, map[recipe.Position]int{}
+	l.plan, l.begins, l.ends = plan, map[recipe.Position]int{}, map[recipe.Position]int{}
 	for _, e := range plan.plan.Entries {
-		if e.Key.Batch == plan.day.Batches[0].Name && e.Moment == "" && !e.IsClean {
+		if e.Key.Batch != plan.day.Batches[0].Name || e.Moment != "" || e.IsClean {
+			continue
+		}
+		l.ends[e.Key.At] = e.To
+		if !e.IsRest {
 			l.begins[e.Key.At] = e.From
 		}
 	}
@@ -93,6 +100,7 @@ func (l *shotList) placed(shot episode.Shot) placedShot {
 	if at, ok := stepAt(l.recipe, shot.Component, shot.Step); ok {
 		if minute, ok := l.begin(at); ok {
 			p.minute, p.clock, p.beside, p.isUnplanned = minute, l.plan.clock(minute), l.plan.next(minute), false
+			p.cueAt = l.plan.at(l.ends[at])
 		}
 	}
 	return p

@@ -107,12 +107,26 @@ func shotRow(p part[episode.Shot], d *desk, t placedShot) views.ShotRow {
 		if t.isUnplanned {
 			row.Lost = views.Mark{Kind: views.MarkLook, Text: "the day’s plan does not cook this step for the camera"}
 		}
-		cue := d.version.Reading.Components[tie.Component].Steps[tie.Step].Cue
-		if coverage.IsNear(t.Kind) && !strings.EqualFold(cue, t.Title) {
-			row.Cue = cue
+		if coverage.IsNear(t.Kind) {
+			row.Cue = cueWords(d.version.Reading.Components[tie.Component].Steps[tie.Step].Cue, t)
 		}
 	}
 	return row
+}
+
+// cueWords say what viewers need to see of a step, and when it is there to be
+// seen: at the step's end, however early filming it begins. A title that is the
+// cue is not said twice.
+func cueWords(cue string, t placedShot) string {
+	switch isSaid := strings.EqualFold(cue, t.Title); {
+	case cue == "" || isSaid && t.cueAt == "":
+		return ""
+	case isSaid:
+		return "the cue about " + t.cueAt
+	case t.cueAt == "":
+		return "the cue: " + cue
+	}
+	return "the cue about " + t.cueAt + ": " + cue
 }
 
 // moves are the addresses that change a row's place with the one above or

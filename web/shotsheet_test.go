@@ -190,6 +190,15 @@ func TestShotsFollowThePlanOfTheDay(t *testing.T) {
 	}
 }
 
+// The loaf is kneaded until 09:10, the camera goes to the table until 09:15, and
+// proving begins. That is filmed for its first minutes: the shot is due then, not
+// when the rest of the wait begins.
+func TestAShotOfALongWaitIsDueAtItsBeginning(t *testing.T) {
+	s, path := filmedLoaf(t)
+	s.film(2, "table")
+	s.shows(path+"/shots", "table 0 of 2 got Edit the setup table 09:15 overhead the step")
+}
+
 func TestGotText(t *testing.T) {
 	for _, c := range []struct {
 		statuses string

@@ -59,7 +59,7 @@ func shotRow(id, clock, kind, title, state, tie, note string) views.ShotRow {
 		EditPath: "/episodes/31/shots?change=shot-" + id, DeleteAction: "/episodes/31/shots/" + id + "/delete", DownAction: "/episodes/31/shots/" + id + "/move?by=1",
 	}
 	if kind == "close-up" {
-		row.Cue = "until it runs clear"
+		row.Cue = "the cue about 10:05: until it runs clear"
 	}
 	for _, each := range []string{"got", "missing", "retake"} {
 		row.Presses = append(row.Presses, views.Press{State: each, Pressed: each == state})
