@@ -99,11 +99,7 @@ func layoutGap(d *desk, c coverage.Coverage) (row views.GapRow, ok bool) {
 
 // changes words how often the camera moves, if it does.
 func (l *shotList) changes(d *desk) views.SetupChanges {
-	minute := l.begin
-	if !l.isPlanned() {
-		minute = nil
-	}
-	c := coverage.Count(d.version.Reading, l.shots, minute)
+	c := coverage.Count(d.version.Reading, l.shots, l.filmed())
 	if len(c.Runs) < 2 {
 		return views.SetupChanges{}
 	}
@@ -130,6 +126,14 @@ func (l *shotList) changes(d *desk) views.SetupChanges {
 		words.Runs = append(words.Runs, views.RunRow{Number: strconv.Itoa(i + 1), Setup: run.Setup, Shots: l.titles(run.Shots)})
 	}
 	return words
+}
+
+// filmed is what the plan says of the make that is filmed; nil without a plan.
+func (l *shotList) filmed() *coverage.Plan {
+	if !l.isPlanned() {
+		return nil
+	}
+	return &coverage.Plan{Begins: l.begins, Ahead: l.ahead}
 }
 
 func (l *shotList) titles(indexes []int) string {

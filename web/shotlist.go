@@ -20,6 +20,7 @@ type shotList struct {
 	// When the steps of the make that is filmed begin and end, in minutes of the
 	// plan's day.
 	begins, ends map[recipe.Position]int
+	ahead        map[recipe.Position]bool // those that a swap-out has done
 }
 
 // The minutes of shots that no step of the plan times: ingredients are laid out
@@ -80,17 +81,15 @@ func newShotList(r recipe.Recipe, shots []episode.Shot, described []episode.Setu
 			l.begins[e.Key.At] = e.From
 		}
 	}
+	l.ahead = map[recipe.Position]bool{}
+	for at := range plan.day.Batches[0].Swaps {
+		l.ahead[at] = true
+	}
 	return l
 }
 
 // isPlanned tells whether the order is that of a plan.
 func (l *shotList) isPlanned() bool { return l.plan != nil }
-
-// begin is when the plan begins a step.
-func (l *shotList) begin(at recipe.Position) (minute int, ok bool) {
-	minute, ok = l.begins[at]
-	return minute, ok
-}
 
 func (l *shotList) placed(shot episode.Shot) placedShot {
 	p := placedShot{Shot: shot, minute: anyTime, isUnplanned: l.isPlanned()}
@@ -98,7 +97,7 @@ func (l *shotList) placed(shot episode.Shot) placedShot {
 		p.minute = layoutTime
 	}
 	if at, ok := stepAt(l.recipe, shot.Component, shot.Step); ok {
-		if minute, ok := l.begin(at); ok {
+		if minute, ok := l.begins[at]; ok {
 			p.minute, p.clock, p.beside, p.isUnplanned = minute, l.plan.clock(minute), l.plan.next(minute), false
 			p.cueAt = l.plan.at(l.ends[at])
 		}

@@ -28,14 +28,20 @@ type Run struct {
 	Shots []int // indexes into the shot list
 }
 
-// Count counts the changes in the order of a plan, minute telling when a step
-// begins, and finds the fewest. A step that minute does not know comes first, as
-// what is made ahead does; shots at any time wait for their setup. With a nil
-// minute the order is that of the list, put off only where cooking demands it.
-func Count(r recipe.Recipe, shots []episode.Shot, minute func(recipe.Position) (int, bool)) Changes {
-	f := newFilm(r, shots)
+// Plan is what a day's plan says of the make that is filmed.
+type Plan struct {
+	Begins map[recipe.Position]int  // when its steps begin, in minutes of the day
+	Ahead  map[recipe.Position]bool // steps that a swap-out has done: what follows them waits for them no more
+}
+
+// Count counts the changes in the order of a plan, and finds the fewest. A step
+// that the plan does not begin comes first, as what is made ahead does; shots at
+// any time wait for their setup. Without a plan the order is that of the list,
+// put off only where cooking demands it.
+func Count(r recipe.Recipe, shots []episode.Shot, plan *Plan) Changes {
+	f := newFilm(r, shots, plan)
 	c := Changes{Unnamed: f.unnamed}
-	c.Now = f.now(minute)
+	c.Now = f.now(plan)
 	order, least := f.search().fewest(mostStates)
 	c.Runs = f.runs(order)
 	c.Fewest = max(0, len(c.Runs)-1)
@@ -62,7 +68,7 @@ type job struct {
 // item is a shot with its setup.
 type item struct{ shot, setup int }
 
-func newFilm(r recipe.Recipe, shots []episode.Shot) *film {
+func newFilm(r recipe.Recipe, shots []episode.Shot, plan *Plan) *film {
 	f := &film{}
 	place := map[string]int{}
 	tied := map[recipe.Position][]item{}
@@ -83,8 +89,20 @@ func newFilm(r recipe.Recipe, shots []episode.Shot) *film {
 			f.free = append(f.free, each)
 		}
 	}
-	f.addJobs(r.Sequence(), tied)
+	f.addJobs(plan.tasks(r), tied)
 	return f
+}
+
+// tasks are the recipe's steps with what they wait for on the day.
+func (p *Plan) tasks(r recipe.Recipe) []recipe.Task {
+	tasks := r.Sequence()
+	if p == nil || len(p.Ahead) == 0 {
+		return tasks
+	}
+	for i, t := range tasks {
+		tasks[i].After = slices.DeleteFunc(slices.Clone(t.After), func(at recipe.Position) bool { return p.Ahead[at] })
+	}
+	return tasks
 }
 
 // addJobs turns the shots of steps into jobs, with what each waits for however

@@ -119,8 +119,7 @@ func TestChangesInTheOrderOfTheList(t *testing.T) {
 }
 
 func TestChangesInTheOrderOfAPlan(t *testing.T) {
-	plan := map[recipe.Position]int{at(0, 0): 0, at(1, 0): 10, at(0, 1): 20, at(1, 1): 30}
-	minute := func(at recipe.Position) (int, bool) { m, ok := plan[at]; return m, ok }
+	plan := coverage.Plan{Begins: map[recipe.Position]int{at(0, 0): 0, at(1, 0): 10, at(0, 1): 20, at(1, 1): 30}}
 	for _, c := range []struct {
 		name, shots string
 		now         int
@@ -133,7 +132,7 @@ func TestChangesInTheOrderOfAPlan(t *testing.T) {
 		{"a step that is not planned comes first", "A1:hob B3:table B1:table A2:hob", 2},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			if got := coverage.Count(side(2, 2), list(c.shots), minute); got.Now != c.now {
+			if got := coverage.Count(side(2, 2), list(c.shots), &plan); got.Now != c.now {
 				t.Errorf("now %d, want %d", got.Now, c.now)
 			}
 		})
@@ -143,9 +142,28 @@ func TestChangesInTheOrderOfAPlan(t *testing.T) {
 // A plan that begins steps at once, in whatever order they stand, still films
 // them as they are cooked.
 func TestStepsThatBeginAtOnceAreFilmedAsTheyAreCooked(t *testing.T) {
-	none := func(recipe.Position) (int, bool) { return 0, true }
-	got := coverage.Count(side(3, 1), list("A3:hob A2:table A1:hob"), none)
+	at0 := coverage.Plan{Begins: map[recipe.Position]int{at(0, 0): 0, at(0, 1): 0, at(0, 2): 0}}
+	got := coverage.Count(side(3, 1), list("A3:hob A2:table A1:hob"), &at0)
 	if got.Now != 2 {
 		t.Errorf("now %d, want 2", got.Now)
+	}
+}
+
+// A swap-out has done the second step, so that the third is filmed while the
+// first is still to come.
+func TestWhatASwapOutHasDoneIsWaitedForNoMore(t *testing.T) {
+	plan := coverage.Plan{Begins: map[recipe.Position]int{at(0, 2): 0, at(0, 0): 10}, Ahead: map[recipe.Position]bool{at(0, 1): true}}
+	shots := list("A1:hob A3:table B1:table A1:quay")
+	got := coverage.Count(side(3, 1), shots, &plan)
+	if got.Now != 2 || got.Fewest != 2 {
+		t.Errorf("now %d, fewest %d, want 2 and 2: %+v", got.Now, got.Fewest, got.Runs)
+	}
+	shots = list("A1:hob A3:table A1:table")
+	got = coverage.Count(side(3, 1), shots, &plan)
+	if got.Now != 1 || got.Fewest != 1 {
+		t.Errorf("now %d, fewest %d, want 1 and 1: %+v", got.Now, got.Fewest, got.Runs)
+	}
+	if whole := coverage.Count(side(3, 1), list("A1:hob A2:table A3:hob"), &coverage.Plan{}); whole.Fewest != 2 {
+		t.Errorf("without a swap-out %d, want 2", whole.Fewest)
 	}
 }

@@ -3,8 +3,6 @@ package coverage
 import (
 	"cmp"
 	"slices"
-
-	"benchproof/kitchen/recipe"
 )
 
 // due is a shot that waits to be filmed.
@@ -15,8 +13,8 @@ type due struct {
 }
 
 // now counts the changes of one order.
-func (f *film) now(minute func(recipe.Position) (int, bool)) int {
-	left, open := f.due(minute), map[int]int{}
+func (f *film) now(plan *Plan) int {
+	left, open := f.due(plan), map[int]int{}
 	for _, d := range left {
 		open[d.job]++
 	}
@@ -45,21 +43,21 @@ func (f *film) now(minute func(recipe.Position) (int, bool)) int {
 
 // due lists the shots of the order in which they are due: by the minute, or by
 // the list.
-func (f *film) due(minute func(recipe.Position) (int, bool)) []due {
+func (f *film) due(plan *Plan) []due {
 	var all []due
 	for i, j := range f.jobs {
 		for _, shot := range j.shots {
 			d := due{item{shot, j.setup}, i, shot}
-			if minute != nil {
+			if plan != nil {
 				d.at = -1
-				if begins, ok := minute(j.at); ok {
+				if begins, ok := plan.Begins[j.at]; ok {
 					d.at = begins
 				}
 			}
 			all = append(all, d)
 		}
 	}
-	if minute == nil {
+	if plan == nil {
 		for _, each := range f.free {
 			all = append(all, due{each, -1, each.shot})
 		}
