@@ -9,6 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/views"
 	"benchproof/web"
@@ -267,4 +268,63 @@ func TestShotsAreDrawnAsText(t *testing.T) {
 		}
 	}
 	s.shows(fmt.Sprintf("%s/shots", path), nasty)
+}
+
+// A tick on the phone while the shot is edited at the desk: neither is lost.
+func TestATickMeetsAnOpenForm(t *testing.T) {
+	s, path := filmedLoaf(t)
+	revision := value(t, s.get(path+"/shots?change=shot-1").body, "revision")
+	s.post(path+"/shots/ticks", "shot", "1", "status", "got")
+	late := s.post(path+"/shots/1", "revision", revision, "title", "Typed at the desk", "kind", "overhead", "setup", "overhead", "step", "1 ", "status", "missing")
+	if late.status != http.StatusConflict || !strings.Contains(late.body, "Typed at the desk") {
+		t.Errorf("the form = %d, want 409 with what was typed", late.status)
+	}
+	if page := words(late.body); !strings.Contains(page, "got") || !strings.Contains(page, "missing") {
+		t.Errorf("the two states are not shown:\n%s", page)
+	}
+	s.shows(path+"/shots", "1 of 2 got", "the step")
+}
+
+// A loaf is shaped the day before: it is baked at 09:00 and sliced at 09:40, while
+// the one that is shaped for the camera proves until 11:10. So the camera goes to
+// the table once, where cooking in one go would bring it back.
+func TestWhatASwapOutHasDoneIsFilmedApart(t *testing.T) {
+	s, path := filmedLoaf(t)
+	s.film(5, "overhead")
+	s.shows(path+"/shots", "table 0 of 1 got Edit the setup table 11:10", "2 in the order of the day’s plan ✓ cooking allows no fewer")
+	swapOut := episode.Batch{EpisodeID: 1, Kind: episode.SwapOut, Makes: measure.Whole(1), Step: 3, Overnight: true}
+	if _, err := s.store.AddBatch(t.Context(), swapOut); err != nil {
+		t.Fatal(err)
+	}
+	s.shows(path+"/shots", "overhead 0 of 2 got Edit the setup overhead 09:00", "09:40 overhead the step", "table 0 of 1 got Edit the setup table 11:10",
+		"1 in the order of the day’s plan ✓ cooking allows no fewer")
+	s.shows(path+"/call-sheet", "Made ahead 1 × swap-out up to step 3, the day before",
+		"The day before, in this order: 10 min Knead the flour and water for 10 minutes.", "15 min Shape the dough for 15 minutes.")
+}
+
+// A make that is only made ahead is not filmed: the list keeps its order.
+func TestADayOfSwapOutsAloneTimesNoShot(t *testing.T) {
+	s, path := filmedLoaf(t)
+	if err := s.store.DeleteBatch(t.Context(), 1); err != nil {
+		t.Fatal(err)
+	}
+	s.addBatch(episode.SwapOut, 1)
+	page := words(s.shows(path+"/shots", "In the order of the list"))
+	if strings.Contains(page, "09:00") || strings.Contains(page, "for the camera") {
+		t.Errorf("a shot is timed by a make that nobody films:\n%s", page)
+	}
+}
+
+// Years of shots on one list: what bounds how long the sheet takes.
+func BenchmarkShotsSheet(b *testing.B) {
+	var shots []episode.Shot
+	for i := range 500 {
+		shots = append(shots, custardShot("Custard", 1+i%3, episode.ShotKinds[i%7], fmt.Sprint("setup ", i%20)))
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if sheet := web.NewShotsSheet(shotDesk(burntCustard), shots); len(sheet.Setups) != 20 {
+			b.Fatal("setups are lost")
+		}
+	}
 }
