@@ -2,6 +2,7 @@ package store
 
 import (
 	"context"
+	"database/sql"
 	"strconv"
 
 	"benchproof/kitchen/episode"
@@ -11,12 +12,14 @@ import (
 const mostDaySteps = 2000
 
 const selectDayStep = `
-SELECT episode_id, batch, component, step, pin_at, barred, by_helper, began_at, ended_at
+SELECT episode_id, batch, component, step, pin_at, barred, by_helper, wait_least, wait_most, began_at, ended_at
 FROM day_step`
 
 func scanDayStep(row scanner) (d episode.DayStep, err error) {
 	var barred string
-	err = row.Scan(&d.EpisodeID, &d.Batch, &d.Component, &d.Step, &d.Pin, &barred, &d.ByHelper, &d.Began, &d.Ended)
+	var most sql.NullInt64
+	err = row.Scan(&d.EpisodeID, &d.Batch, &d.Component, &d.Step, &d.Pin, &barred, &d.ByHelper, &d.Waits.Least, &most, &d.Began, &d.Ended)
+	d.Waits.Most, d.Waits.HasMost = int(most.Int64), most.Valid
 	if err == nil {
 		d.Barred, err = spans(barred)
 	}
@@ -67,9 +70,10 @@ WHERE episode_id = ?1
 		return err
 	}
 	_, err := t.change(ctx, `
-INSERT INTO day_step (episode_id, batch, component, step, pin_at, barred, by_helper, began_at, ended_at)
-VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)`,
-		d.EpisodeID, d.Batch, d.Component, d.Step, d.Pin, spansText(d.Barred), d.ByHelper, d.Began, d.Ended)
+INSERT INTO day_step (episode_id, batch, component, step, pin_at, barred, by_helper, wait_least, wait_most, began_at, ended_at)
+VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)`,
+		d.EpisodeID, d.Batch, d.Component, d.Step, d.Pin, spansText(d.Barred), d.ByHelper,
+		d.Waits.Least, sql.NullInt64{Int64: int64(d.Waits.Most), Valid: d.Waits.HasMost}, d.Began, d.Ended)
 	return err
 }
 

@@ -12,6 +12,7 @@ func knead(episodeID int64) episode.DayStep {
 	return episode.DayStep{
 		EpisodeID: episodeID, StepName: episode.StepName{Batch: "shoot", Component: "Dough", Step: 2},
 		Pin: 600, Barred: []episode.Span{{From: 720, To: 780}, {From: 900, To: 915}}, ByHelper: true,
+		Waits: episode.Waits{Least: 5, Most: 30, HasMost: true},
 	}
 }
 
@@ -27,7 +28,7 @@ func TestDayStepIsKept(t *testing.T) {
 	ok(t, st.SaveDayStep(t.Context(), fixed))
 	same(t, "steps", daySteps(t, st, id), []episode.DayStep{fixed})
 
-	fixed.Pin, fixed.Barred = 660, nil
+	fixed.Pin, fixed.Barred, fixed.Waits = 660, nil, episode.Waits{HasMost: true} // at once
 	ok(t, st.SaveDayStep(t.Context(), fixed))
 	same(t, "steps after a change", daySteps(t, st, id), []episode.DayStep{fixed})
 
@@ -45,6 +46,8 @@ func TestDayStepOutsideTheClockIsRefused(t *testing.T) {
 	id := addEpisode(t, st, "one")
 	for name, change := range map[string]func(*episode.DayStep){
 		"pinned to the third day": func(d *episode.DayStep) { d.Pin = 2881 },
+		"waits for days":          func(d *episode.DayStep) { d.Waits.Most = 1441 },
+		"waits before its time":   func(d *episode.DayStep) { d.Waits.Least = -1 },
 		"no step":                 func(d *episode.DayStep) { d.Step = 0 },
 		"ended before it began":   func(d *episode.DayStep) { d.Began, d.Ended = 700, 690 },
 	} {

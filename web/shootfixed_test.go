@@ -3,9 +3,12 @@ package web_test
 import (
 	"net/http"
 	"net/url"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
+
+	"benchproof/kitchen/episode"
 )
 
 // fix sends what is fixed about a step of the loaf's only make.
@@ -35,6 +38,9 @@ func TestAStepIsFixed(t *testing.T) {
 		{"barred: baked from 12:30", 4, []string{"barred", "11:00–12:00, 12:10-12:30"},
 			[]string{"13:15 wraps ✓", "▪ not 11:00–12:00 ▪ not 12:10–12:30", "What changed: 2 steps"}},
 		{"barred where it is not", 4, []string{"barred", "09:00 to 10:00"}, []string{"12:10 wraps ✓", "▪ not 09:00–10:00"}},
+		{"waits at least half an hour: baked from 11:55", 4, []string{"least", "30"}, []string{"12:40 wraps ✓", "▪ waits at least 30 min"}},
+		{"waits at most as long as it does", 4, []string{"most", "10"}, []string{"12:10 wraps ✓", "▪ waits at most 10 min"}},
+		{"at once", 4, []string{"most", "0"}, []string{"12:10 wraps ✓", "▪ at once"}},
 		{"pinned and barred together", 5, []string{"pin", "14:00", "barred", "12:00–13:00"}, []string{"14:05 wraps ✓", "▪ pinned to 14:00 ▪ not 12:00–13:00"}},
 	}
 	for _, tt := range tests {
@@ -83,6 +89,8 @@ func TestBadWordsAboutAStepAreKept(t *testing.T) {
 		{"no time", "pin", "soonish", "“soonish” is not a time of day"},
 		{"before the day", "pin", "05:00", "The day does not reach back to 05:00"},
 		{"no stretch", "barred", "12:00", "“12:00” is not a stretch of the day"},
+		{"waits for days", "least", "2000", "Let it wait a day at most"},
+		{"no number", "most", "a bit", "is not a whole number"},
 		{"backwards", "barred", "13:00–12:00", "“13:00–12:00” is not a stretch of the day"},
 	}
 	for _, tt := range tests {
@@ -234,3 +242,30 @@ func TestABadKitchenIsKept(t *testing.T) {
 		}
 	}
 }
+
+// Caramel that is to be poured at once is not melted before hands are free to
+// pour it: the two makes are melted and poured one after the other.
+func TestWhatCannotWaitDoesNot(t *testing.T) {
+	s := newSite(t)
+	path := s.start("Caramel", "Caramel\n\n100 g sugar\n\nMelt the sugar for 8 minutes.\nPour at once into moulds, 10 minutes.\n")
+	s.setMakes(3)
+	table := s.get(path + "/shoot-day.csv").body
+	ends := map[string]int{}
+	for _, row := range clockOfBatch.FindAllStringSubmatch(table, -1) {
+		from, _ := episode.ReadClock(row[1])
+		to, _ := episode.ReadClock(row[2])
+		if row[4] == "Pour" && from-ends[row[3]] > 5 {
+			t.Errorf("%s is poured at %s, melted at %s:\n%s", row[3], row[1], episode.Clock(ends[row[3]]), table)
+		}
+		ends[row[3]] = to
+	}
+	if len(ends) != 3 {
+		t.Errorf("%d makes:\n%s", len(ends), table)
+	}
+	form := words(s.get(path + "/shoot-day?" + url.Values{"batch": {"shoot 1"}, "step": {"2 "}}.Encode()).body)
+	if !strings.Contains(form, "Empty is 5: the step says that it cannot wait.") {
+		t.Errorf("the form does not say what was read:\n%s", form)
+	}
+}
+
+var clockOfBatch = regexp.MustCompile(`(?m)^1,(\d\d:\d\d),(\d\d:\d\d),\d+,(shoot \d),,"?(\w+)`)

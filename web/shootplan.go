@@ -87,6 +87,7 @@ func newShootPlan(parts dayParts) *shootPlan {
 	p.addFilm()
 	p.addMoments()
 	p.addSteps()
+	p.addWaits()
 	return p
 }
 

@@ -81,12 +81,28 @@ func (p *shootPlan) addFixed(row *views.DayRow, e shoot.Entry) {
 	for _, span := range fixed.Barred {
 		row.Fixed = append(row.Fixed, "not "+spanWords(span))
 	}
+	row.Fixed = append(row.Fixed, waitWords(fixed.Waits)...)
 	if fixed.ByHelper {
 		row.Fixed = append(row.Fixed, "the helper’s")
 	}
 	if p.day.Begun {
 		row.Begun, row.Done = fixed.Began > 0, fixed.Ended > 0
 	}
+}
+
+// waitWords say how long a step may wait, as far as a person has said so.
+func waitWords(w episode.Waits) []string {
+	var words []string
+	if w.Least > 0 {
+		words = append(words, "waits at least "+spanText(w.Least))
+	}
+	switch {
+	case w.HasMost && w.Most == 0:
+		words = append(words, "at once")
+	case w.HasMost:
+		words = append(words, "waits at most "+spanText(w.Most))
+	}
+	return words
 }
 
 // problemRows are the steps that keep a day from having a plan: those that the

@@ -36,10 +36,24 @@ func stepFields(p *shootPlan, fixed episode.DayStep) []views.Field {
 		{Name: "pin", Label: "Begins at", Hint: "A time such as 10:00; empty leaves it to the plan."},
 		{Name: "barred", Label: "Not between", Hint: "Times in which no part of it may fall, such as 12:00–13:00, 15:30–16:00."},
 	}
+	fields = append(fields,
+		views.Field{Name: "least", Label: "Waits at least", Kind: views.FieldWhole, Unit: "minutes", Hint: "After the steps before it."},
+		views.Field{Name: "most", Label: "At most", Kind: views.FieldWhole, Unit: "minutes", Hint: mostHint(p, fixed)},
+	)
 	if p.settings.HelperUntil > 0 || fixed.ByHelper {
 		fields = append(fields, views.Field{Name: "helper", Label: "The helper does it", Kind: views.FieldCheck})
 	}
 	return fields
+}
+
+// mostHint says what an empty field means: "at once" is read from the words.
+func mostHint(p *shootPlan, fixed episode.DayStep) string {
+	if at, ok := stepAt(p.recipe, fixed.Component, fixed.Step); ok {
+		if minutes, urgent := shoot.WithinOf(p.recipe.Components[at.Component].Steps[at.Step]); urgent {
+			return "Empty is " + strconv.Itoa(minutes) + ": the step says that it cannot wait."
+		}
+	}
+	return "0 is at once; empty is as long as it likes."
 }
 
 func stepValues(s episode.DayStep) values {
@@ -49,6 +63,12 @@ func stepValues(s episode.DayStep) values {
 		barred = append(barred, spanWords(span))
 	}
 	v["barred"] = strings.Join(barred, ", ")
+	if s.Waits.Least > 0 {
+		v["least"] = wholeText(s.Waits.Least)
+	}
+	if s.Waits.HasMost {
+		v["most"] = strconv.Itoa(s.Waits.Most)
+	}
 	if s.ByHelper {
 		v["helper"] = "yes"
 	}
@@ -115,6 +135,15 @@ func (s *Server) saveStep(w http.ResponseWriter, r *http.Request) error {
 func readStep(f *typed, p *shootPlan, s *episode.DayStep) {
 	s.Pin, s.Barred = f.clock("pin"), f.spans("barred")
 	s.ByHelper = f.text("helper") == "yes"
+	s.Waits = episode.Waits{Least: f.whole("least"), Most: f.whole("most"), HasMost: f.text("most") != ""}
+	switch {
+	case s.Waits.Least > episode.DayMinutes:
+		f.fail("least", "Let it wait a day at most: 1440 minutes.")
+	case s.Waits.Most > episode.DayMinutes:
+		f.fail("most", "Let it wait a day at most: 1440 minutes.")
+	case s.Waits.HasMost && s.Waits.Most < s.Waits.Least:
+		f.fail("most", "Let it wait at most as long as it waits at least, or longer.")
+	}
 	if s.Pin > 0 && s.Pin < p.zero {
 		f.fail("pin", "The day does not reach back to %s. Begin it earlier, or pin the step later.", episode.Clock(s.Pin))
 	}

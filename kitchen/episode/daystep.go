@@ -9,8 +9,9 @@ type DayStep struct {
 	Pin      int    // it begins then
 	Barred   []Span // no part of it falls into these
 	ByHelper bool   // its hands are the helper's
-	Began    int    // while the day runs: when it began
-	Ended    int    // when it had ended; 0 with Began: it runs
+	Waits    Waits
+	Began    int // while the day runs: when it began
+	Ended    int // when it had ended; 0 with Began: it runs
 }
 
 // StepName names a step of a batch in words that outlast a reordered recipe.
@@ -20,12 +21,19 @@ type StepName struct {
 	Step      int    // in the component, from 1
 }
 
+// Waits are how long a step may wait after those before it, in minutes.
+type Waits struct {
+	Least   int
+	Most    int  // if HasMost
+	HasMost bool // false: as the step's own words say
+}
+
 // Span is a stretch of the day; To is excluded.
 type Span struct{ From, To int }
 
 // IsPlain tells whether nothing is fixed or known.
 func (d DayStep) IsPlain() bool {
-	return d.Pin == 0 && len(d.Barred) == 0 && !d.ByHelper && d.Began == 0
+	return d.Pin == 0 && len(d.Barred) == 0 && !d.ByHelper && d.Began == 0 && d.Waits == Waits{}
 }
 
 // DayPlan is a shoot day's plan as it is kept: so that it stays as it is while

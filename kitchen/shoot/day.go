@@ -65,9 +65,10 @@ type Key struct {
 }
 
 // Wait limits the time between the end of a step and the start of the steps
-// that wait for it.
+// that wait for it, or of one of them.
 type Wait struct {
 	After   Key
+	Next    Key  // the zero Key: all that wait for it
 	AtLeast int  // minutes
 	AtMost  int  // minutes, if HasMost
 	HasMost bool // false: it may wait for any time

@@ -39,7 +39,8 @@ func (w *workload) addWaits() error {
 		}
 		for k := range w.project.Waits {
 			wait := &w.project.Waits[k]
-			if wait.Before != at.last || w.tasks[wait.After].part == cleaning {
+			next := w.tasks[wait.After]
+			if wait.Before != at.last || next.part == cleaning || limit.Next != (Key{}) && limit.Next != next.key {
 				continue
 			}
 			wait.AtLeast = max(wait.AtLeast, limit.AtLeast)

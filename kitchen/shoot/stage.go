@@ -52,6 +52,9 @@ func (d Day) withMakes(choice []Key) (Day, []Cut) {
 		for _, w := range d.Waits {
 			if w.After.Batch == key.Batch {
 				w.After.Batch = cut.Batch
+				if w.Next.Batch == key.Batch {
+					w.Next.Batch = cut.Batch
+				}
 				with.Waits = append(with.Waits, w)
 			}
 		}
