@@ -75,3 +75,10 @@ func shifted(at time.Duration, near, behind []spokenWord, pairs []pair, links []
 	}
 	return max(at+behind[nearest.at].at-near[nearest.in].at, 0)
 }
+
+func abs(n int) int {
+	if n < 0 {
+		return -n
+	}
+	return n
+}

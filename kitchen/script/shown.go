@@ -27,6 +27,29 @@ const (
 	least      = 1e-12
 )
 
+// showing is which steps of a recipe the segments likely show.
+type showing struct {
+	keys   [][]string  // of each step
+	likely [][]float64 // for each step and segment
+}
+
+func newShowing(segments []episode.Segment, steps []string) showing {
+	s := showing{likely: shown(segments, steps)}
+	for _, step := range steps {
+		s.keys = append(s.keys, keysOf(step))
+	}
+	return s
+}
+
+// add puts in how surely a segment holds the words of the steps it may show.
+func (s showing) add(surely map[string]float64, segment int) {
+	for j, likely := range s.likely {
+		for _, key := range s.keys[j] {
+			surely[key] = max(surely[key], likely[segment])
+		}
+	}
+}
+
 // shown reckons how likely each segment shows each step of a recipe: likely[j][i]
 // is for step j and segment i, and the likelihoods of one step add up to 1. A
 // step belongs to the segment whose title or narration shares its words; the

@@ -79,6 +79,9 @@ func withoutSounds(text string) string {
 	}
 }
 
+// wordKey is alignKey for a word as written.
+func wordKey(word string) string { return alignKey(strings.ToLower(word)) }
+
 // alignKey is what a word is compared by: "" for words that are everywhere and
 // for numbers, which captions write in their own way.
 func alignKey(word string) string {

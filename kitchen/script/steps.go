@@ -31,7 +31,7 @@ func keysOf(text string) []string {
 	var keys []string
 	met := map[string]bool{"": true}
 	for _, w := range WordsOf(text) {
-		if key := alignKey(strings.ToLower(w)); !met[key] {
+		if key := wordKey(w); !met[key] {
 			met[key] = true
 			keys = append(keys, key)
 		}
