@@ -21,14 +21,28 @@ func (s *Server) planDay(ctx context.Context, d *desk) (p *shootPlan, noPlan, er
 	if err != nil && fault.KindOf(err) != fault.NotFound {
 		return nil, nil, err
 	}
-	if plan, ok := p.day.Recall(shoot.Kept{Print: kept.Print, Starts: kept.Starts, Bound: kept.Bound, Optimal: kept.Optimal, Overdue: kept.Overdue}); ok {
-		p.plan, p.moved = plan, kept.Moved
+	if p.recall(kept) {
 		return p, nil, nil
 	}
 	if noPlan = p.make(ctx); noPlan != nil {
 		return p, noPlan, nil
 	}
 	return p, nil, s.store.KeepDayPlan(ctx, p.kept(nil))
+}
+
+// recall takes a plan that was kept for just this day; false if it was made for
+// another.
+func (p *shootPlan) recall(kept episode.DayPlan) bool {
+	k := shoot.Kept{Print: kept.Print, Starts: kept.Starts, Bound: kept.Bound, Optimal: kept.Optimal, Overdue: kept.Overdue}
+	plan, ok := p.hurried().Recall(k)
+	if !ok && len(p.urgent) > 0 {
+		plan, ok = p.day.Recall(k)
+		p.calm = ok
+	}
+	if ok {
+		p.plan, p.moved = plan, kept.Moved
+	}
+	return ok
 }
 
 // layOut lays an episode's day out, not yet planned.

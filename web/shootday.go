@@ -125,6 +125,9 @@ func (p *shootPlan) notes() []string {
 	if len(p.stale) > 0 {
 		notes = append(notes, "No longer in the plan, so not kept to: "+strings.Join(p.stale, "; "))
 	}
+	if p.calm {
+		notes = append(notes, notAtOnce)
+	}
 	return append(notes, p.plan.Overdue...)
 }
 

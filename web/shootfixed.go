@@ -103,37 +103,6 @@ func (p *shootPlan) addStep(key shoot.Key, s episode.DayStep) {
 	}
 }
 
-// addWaits adds how long steps may wait after those before them: what is fixed,
-// or what their words say. What a swap-out has done waits as long as it likes.
-func (p *shootPlan) addWaits() {
-	for _, b := range p.day.Batches {
-		for _, t := range p.recipe.Sequence() {
-			key := shoot.Key{Batch: b.Name, At: t.At}
-			waits := p.waitsOf(key)
-			if waits == (episode.Waits{}) {
-				continue
-			}
-			for _, before := range t.After {
-				if _, isSwapped := b.Swaps[before]; !isSwapped {
-					p.day.Waits = append(p.day.Waits, shoot.Wait{
-						After: shoot.Key{Batch: b.Name, At: before}, Next: key, AtLeast: waits.Least, AtMost: waits.Most, HasMost: waits.HasMost,
-					})
-				}
-			}
-		}
-	}
-}
-
-// waitsOf is how long a step may wait.
-func (p *shootPlan) waitsOf(key shoot.Key) episode.Waits {
-	waits := p.fixedOf(p.nameOf(key)).Waits
-	step := p.recipe.Components[key.At.Component].Steps[key.At.Step]
-	if most, ok := shoot.WithinOf(step); ok && !waits.HasMost {
-		waits.Most, waits.HasMost = max(most, waits.Least), true
-	}
-	return waits
-}
-
 // keyOf finds the step of the day that a name means.
 func (p *shootPlan) keyOf(n episode.StepName) (key shoot.Key, ok bool) {
 	at, ok := stepAt(p.recipe, n.Component, n.Step)

@@ -269,3 +269,21 @@ func TestWhatCannotWaitDoesNot(t *testing.T) {
 }
 
 var clockOfBatch = regexp.MustCompile(`(?m)^1,(\d\d:\d\d),(\d\d:\d\d),\d+,(shoot \d),,"?(\w+)`)
+
+// Where a step that is to be done at once cannot be, the day is planned all the
+// same, and says so.
+func TestWhatCannotBeDoneAtOnce(t *testing.T) {
+	s := newSite(t)
+	path := s.start("Caramel", "Caramel\n\n100 g sugar\n\nMelt the sugar for 8 minutes.\nPour at once into moulds, 10 minutes.\n")
+	s.setMakes(1)
+	s.fix(path, 1, "pin", "09:00")
+	s.fix(path, 2, "pin", "12:00")
+	const note = "Not all that is to be done at once can be"
+	for range 2 { // the second look takes the plan that was kept
+		s.shows(path+"/shoot-day", note, "12:10 wraps ✓")
+	}
+	s.fix(path, 2, "pin", "09:10")
+	if page := words(s.shows(path+"/shoot-day", "09:20 wraps ✓")); strings.Contains(page, note) {
+		t.Errorf("the plan still says that something waits:\n%s", page)
+	}
+}

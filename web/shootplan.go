@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/shoot"
@@ -50,6 +51,10 @@ type shootPlan struct {
 	makes int            // planned in all, but for swap-outs up to a step; the day holds at most mostPlanned of them
 	stale []string       // what is fixed for steps that are no longer there
 	moved []episode.Move // against the plan before, if this one was kept
+	// urgent are the waits that the steps' words ask for; calm tells that the
+	// plan does not keep to them, since none could.
+	urgent []shoot.Wait
+	calm   bool
 }
 
 // clock writes a minute of the day.
@@ -227,7 +232,11 @@ func (p *shootPlan) make(ctx context.Context) error {
 func (p *shootPlan) makeAfter(ctx context.Context, before shoot.Plan) (moved []shoot.Change, err error) {
 	ctx, cancel := context.WithTimeout(ctx, planLimit)
 	defer cancel()
-	p.plan, moved, err = p.day.MakeAfter(ctx, before, solve.Options{Steps: planSteps, Budget: planTime})
+	o := solve.Options{Steps: planSteps, Budget: planTime}
+	p.plan, moved, err = p.hurried().MakeAfter(ctx, before, o)
+	if p.calm = len(p.urgent) > 0 && fault.KindOf(err) == fault.Invalid && err != nil; p.calm {
+		p.plan, moved, err = p.day.MakeAfter(ctx, before, o)
+	}
 	return moved, err
 }
 
@@ -235,7 +244,7 @@ func (p *shootPlan) makeAfter(ctx context.Context, before shoot.Plan) (moved []s
 func (p *shootPlan) swapOuts(ctx context.Context) ([]shoot.Option, error) {
 	ctx, cancel := context.WithTimeout(ctx, planLimit)
 	defer cancel()
-	day := p.day
+	day := p.planned()
 	day.Batches = slices.DeleteFunc(slices.Clone(day.Batches), func(b shoot.Batch) bool { return b.Ahead })
 	day.Batches[0].Swaps = nil
 	day.Begun, day.Done, day.Pins, day.Bars, day.Given = false, nil, nil, nil, nil

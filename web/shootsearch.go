@@ -54,7 +54,7 @@ func (s *searches) begin(p *shootPlan, keep func(*daySearch)) error {
 	case len(s.by) >= mostSearches:
 		return &fault.Error{Kind: fault.Busy, Say: "Better plans for two other shoot days are being looked for. Stop one of them, or try again in two minutes."}
 	}
-	found := p.day.Seek(context.Background(), p.plan, solve.Options{Steps: searchSteps, Budget: searchTime})
+	found := p.planned().Seek(context.Background(), p.plan, solve.Options{Steps: searchSteps, Budget: searchTime})
 	each := &daySearch{found, p, make(chan struct{})}
 	s.by[id] = each
 	go func() {
@@ -83,6 +83,14 @@ func (s *Server) addSearch(sheet *views.ShootDaySheet, p *shootPlan) {
 	if sheet.IsPlanned() && !p.plan.Optimal {
 		sheet.Search = views.DaySearch{BeginAction: path}
 	}
+}
+
+// planned is the day as its plan was made.
+func (p *shootPlan) planned() shoot.Day {
+	if p.calm {
+		return p.day
+	}
+	return p.hurried()
 }
 
 // words say how far the search has come.
@@ -142,7 +150,7 @@ func (s *Server) keepFound(found *daySearch) {
 // isWorseThan tells whether another plan of just this day is better, or knows
 // more of how good it is.
 func (p *shootPlan) isWorseThan(other shoot.Plan) bool {
-	print, err := p.day.Print()
+	print, err := p.planned().Print()
 	if err != nil || print != other.Kept.Print {
 		return false
 	}

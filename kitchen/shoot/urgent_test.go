@@ -19,6 +19,7 @@ func TestWithinOf(t *testing.T) {
 		"Glaze them while still warm.":                          true,
 		"Cut the slab while it is hot.":                         true,
 		"Beat in the eggs, one at a time.":                      false,
+		"Whisk it smooth. Use it at once.":                      false,
 		"Serve hot.":                                            false,
 		"Leave to cool.":                                        false,
 		"Once it is cold, slice it.":                            false,
