@@ -30,7 +30,7 @@ const (
 
 // mostCells bounds spots × segments, and with them the memory taken: six bytes
 // each.
-const mostCells = 2 << 20
+const mostCells = 1 << 20
 
 // parting is a cut to be parted among segments.
 type parting struct {

@@ -127,7 +127,7 @@ func TestSpotsAreThinnedToTheLikelier(t *testing.T) {
 	if all := spotsOf(words, captions, 10); len(all) != 4000 {
 		t.Errorf("%d spots, want all 4000", len(all))
 	}
-	const segments = 3000
+	const segments = 2000
 	few := spotsOf(words, captions, segments)
 	if len(few)*segments > mostCells+segments || few[0].word != 0 {
 		t.Errorf("%d spots, the first at word %d", len(few), few[0].word)
