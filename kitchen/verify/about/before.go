@@ -32,7 +32,7 @@ func (r *Reading) comesBefore(i int, m written.Mention) bool {
 	if s.Kind == speech.Count {
 		return r.countsBefore(s, gap)
 	}
-	return s.More || gap <= 7 || gap <= 12 && r.Text.Words[s.To-1].Stop != speech.None
+	return s.More || gap <= 7 || gap <= 12 && r.Text.Words[s.To-1].Stop != speech.None || gap <= 14 && pointing[r.Text.At(s.From-1)]
 }
 
 // countsBefore tells whether a count behind its food, so many words away, counts
@@ -96,6 +96,9 @@ func (r *Reading) isLight(from, to int) bool {
 	}
 	return true
 }
+
+// pointing are words right before an amount that point back to its food.
+var pointing = speech.SetOf("it's that's there's want need use is")
 
 // weighing are words by which hosts lead to an amount.
 var weighing = speech.SetOf("weigh weighed weighing weighs measured measure sifted sieved soft softened cold warm melted already exactly you'd we'd here's comes total work works amount")

@@ -11,15 +11,24 @@ import (
 // what the amount agrees with, and by what was said already.
 func (r *Reading) choose(i int, m written.Mention) int {
 	s := r.Said[i]
+	if len(m.Items) == 1 {
+		return m.Items[0]
+	}
+	going := r.componentBefore(i)
 	best, top := m.Items[0], -100.0
 	for _, n := range m.Items {
 		it := r.Book.Items[n]
 		score := r.usedHere(n, s.From, m.To+3) + 3*r.namedNear(s.From, it.Component)
 		if r.EqualItem(s, n) {
-			score += 2
+			score += 2.5
+		}
+		if it.Component == going {
+			score++
 		}
 		if !it.Line.HasAmount {
 			score -= 1.5
+		} else if s.Kind == speech.Measure && s.Unit.Kind() == it.Line.Amount.Unit.Kind() {
+			score++
 		}
 		if r.isItemSaid(n, i) {
 			score -= 0.6
@@ -29,6 +38,17 @@ func (r *Reading) choose(i int, m written.Mention) int {
 		}
 	}
 	return best
+}
+
+// componentBefore is the component of the amount that was said shortly before
+// number i, for amounts come in lists; −1 for none.
+func (r *Reading) componentBefore(i int) int {
+	for p := i - 1; p >= 0 && r.Said[i].From-r.Said[p].To < 25; p-- {
+		if n := r.Ties[p].Item; n >= 0 && !r.Ties[p].Aside {
+			return r.Book.Items[n].Component
+		}
+	}
+	return -1
 }
 
 // usedHere weighs how much item n belongs to the places at two words.

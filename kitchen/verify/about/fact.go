@@ -14,17 +14,17 @@ const (
 	scoreHere    = 2.0  // the talk is at the fact's step
 	scoreBeside  = 1.0  // one step away
 	scoreSame    = 0.4  // in the same component
-	scoreEqual   = 1.5  // the values agree
+	scoreEqual   = 1.7  // the values agree
 	scoreOven    = 1.2  // both are an oven's
 	scoreUnit    = 0.3  // both are hours, or both minutes
 	scoreVerb    = 1.0  // both have the same verb
 	scoreImplied = 1.2  // a time right behind an oven's setting, and one of baking
+	scoreNext    = 0.3  // the next time in the method
 	scoreHandled = 0.5  // a host gives something its time
 	scoreOther   = 0.5  // taken off where the verb is another step's
 	leastWords   = 1.0  // shared words without which nothing is tied elsewhere
 	leastBeside  = 0.75 // the same one step away
 	leastHere    = 0.5  // the same at the fact's own step
-	leastMoved   = 1.5  // the score of a fact that a number may be moved to
 )
 
 var anHour, aDay = measure.Whole(60), measure.Whole(24 * 60)
@@ -58,6 +58,7 @@ func (r *Reading) tieFact(i int) {
 		r.Ties[i].Fact, r.Ties[i].Agrees = best, true
 	} else if r.contradicts(s, f) {
 		r.Ties[i].Fact = best
+		r.Ties[i].firm = r.scoreVerb(i, s, f) > 0 || r.sharedWords(f, around) >= leastHere
 	}
 }
 
@@ -128,8 +129,8 @@ func (r *Reading) scoreFact(i int, s speech.Said, n int, around []near) (score f
 	if same && s.Kind == speech.Heat {
 		score++ // where an oven has two settings, the one that is said is meant
 	}
-	if r.isTaken(i, n) {
-		score -= 0.8
+	if !same && r.isTaken(i, n) {
+		score -= 0.8 // what agrees may well be said twice
 	}
 	if f.Total {
 		score--
@@ -164,7 +165,27 @@ func (r *Reading) scoreFact(i int, s speech.Said, n int, around []near) (score f
 	if same && distance <= 1 {
 		return score, true
 	}
+	if r.isNext(i, n) {
+		score += scoreNext
+	}
 	return score, shared+verb+r.handled(s) >= least
+}
+
+// isNext tells whether fact n is the next time in the method behind the one that
+// was spoken of last.
+func (r *Reading) isNext(i, n int) bool {
+	last := -1
+	for p := i - 1; p >= 0 && last < 0; p-- {
+		if f := r.Ties[p].Fact; f >= 0 && r.Book.Facts[f].Kind == speech.Time && r.Book.Facts[f].Place >= 0 {
+			last = f
+		}
+	}
+	for next := last + 1; last >= 0 && next <= n; next++ {
+		if f := r.Book.Facts[next]; f.Kind == speech.Time && !f.Total && !f.Part && f.Place >= 0 {
+			return next == n
+		}
+	}
+	return false
 }
 
 // handled weighs the words by which a host gives something its time without
@@ -173,9 +194,12 @@ func (r *Reading) handled(s speech.Said) float64 {
 	if s.Kind != speech.Time || s.Article {
 		return 0
 	}
+	if s.From > 0 && r.Text.Parts(s.From-1) {
+		return scoreHandled // "Thirty minutes, and then you fish them out."
+	}
 	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
 		switch w := r.Text.Words[k].Text; {
-		case w == "for" && k == s.From-1 && r.Text.Near(k, k, 4, "in", "back", "on", "go", "goes", "leave", "left", "let"):
+		case into[w] && r.Text.At(s.From-1) == "for":
 			return scoreHandled
 		case gives[w] && things[r.Text.At(k+1)], things[w] && wants[r.Text.At(k+1)]:
 			return scoreHandled
@@ -187,7 +211,8 @@ func (r *Reading) handled(s speech.Said) float64 {
 var (
 	gives  = speech.SetOf("give gives giving leave leaving let")
 	things = speech.SetOf("it them they that these those this")
-	wants  = speech.SetOf("wants want needs need has have takes take gets get go goes")
+	wants  = speech.SetOf("wants want needs need has have gets get go goes")
+	into   = speech.SetOf("in back on leave left let")
 )
 
 // far is how many times a time is another one's that is not said for it.

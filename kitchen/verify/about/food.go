@@ -51,6 +51,7 @@ func (r *Reading) tieFood(i, first int) {
 	t.Item = n
 	t.before = pick == before
 	t.Of = pick == behind && r.isPartOf(s, m)
+	t.firm = pick == behind && m.From-s.To <= 2 || pick == before && s.From-m.To <= 1
 }
 
 // reaches tells whether the mention behind a number is what it measures.

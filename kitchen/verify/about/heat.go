@@ -65,6 +65,9 @@ func (r *Reading) scoreHeat(s speech.Said, f written.Fact, score, shared, least 
 	if !oven && f.IsOven && r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "core", "middle", "inside", "reads", "read", "internal", "centre", "center", "thigh") && !r.Text.Near(s.From, s.To, 8, "oven") {
 		return score, false
 	}
+	if !f.IsOven && r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "internal") {
+		shared += scoreHandled
+	}
 	for k := max(0, s.From-10); k < min(len(r.Text.Words), s.To+6); k++ {
 		switch r.Text.Words[k].Text {
 		case "oven", "preheat", "preheated", "bake", "fan":

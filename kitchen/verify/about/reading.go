@@ -29,6 +29,7 @@ type Tie struct {
 	Of      bool   // "50 grams of the sugar": likely a part
 	Agrees  bool   // with the fact
 	before  bool   // the food stands before the amount
+	firm    bool   // much speaks for it: "200 grams of flour", "bake it for ten minutes"
 }
 
 // Read ties every number to what it is about.
@@ -47,7 +48,7 @@ func Read(t speech.Text, b *written.Book, scale same.Scale) *Reading {
 			r.tieFact(i)
 		}
 	}
-	r.move()
+	r.reconcile()
 	return r
 }
 

@@ -91,6 +91,9 @@ var (
 
 // isSetting tells whether a bare number is an oven's setting.
 func (t Text) isSetting(s Said, n number) bool {
+	if s.Amount.IsSingle() && t.onThermometer(n.to) && n.value.Cmp(measure.Whole(30)) >= 0 {
+		return true
+	}
 	if !isOvenNumber(n) || !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(100)) < 0 {
 		return false
 	}
@@ -110,6 +113,14 @@ func (t Text) isSetting(s Said, n number) bool {
 		return t.near(s.From, 6, ovens)
 	}
 	return t.besideHeat(s)
+}
+
+// onThermometer tells whether "on the thermometer" stands at word i.
+func (t Text) onThermometer(i int) bool {
+	if w := t.word(i); w != "on" && w != "in" {
+		return false
+	}
+	return probes[t.word(i+1)] || probes[t.word(i+2)] || probes[t.word(i+3)]
 }
 
 // besideHeat tells whether the number follows another setting: "190, 170 fan".

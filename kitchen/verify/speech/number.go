@@ -299,10 +299,13 @@ func (t Text) point(n *number) bool {
 
 // andPart adds "and a half", "and three quarters" behind n.
 func (t Text) andPart(n *number) {
-	if t.word(n.to) != "and" || !t.open(n.to-1) || !n.value.IsWhole() || n.value.Cmp(measure.Whole(100)) > 0 {
+	if t.word(n.to) != "and" || !t.open(n.to-1) || !n.value.IsWhole() || n.value.Cmp(measure.Whole(300)) > 0 {
 		return
 	}
 	p, ok := t.spelledPart(n.to + 1)
+	if after := t.word(p.to); ok && n.value.Cmp(measure.Whole(100)) > 0 && after != "on" && after != "degrees" {
+		return // "two hundred and half a lemon"
+	}
 	if !ok {
 		p, ok = t.figures(n.to + 1)
 		ok = ok && p.part

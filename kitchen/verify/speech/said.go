@@ -51,8 +51,24 @@ func Find(t Text) []Said {
 		i = max(to, i+1)
 	}
 	t.strike(all)
+	t.elided(all)
 	return all
 }
+
+// elided takes a number behind a time for another: "eighteen minutes, and ten with
+// the lid on".
+func (t Text) elided(all []Said) {
+	for i := 1; i < len(all); i++ {
+		s, before := &all[i], all[i-1]
+		if s.Kind != Count || before.Kind != Time || s.From-before.To > 2 || t.word(s.From-1) != "and" && t.word(s.From-1) != "then" || !withLid[t.word(s.To)] {
+			continue
+		}
+		s.Kind, s.Unit, s.Amount.Unit = Time, before.Unit, measure.Minute
+		s.Amount.Range = s.Amount.Range.Scale(minutesIn[before.Unit])
+	}
+}
+
+var withLid = SetOf("with without covered uncovered on off under out in resting standing")
 
 // said reads what is said at word i. to is where to go on, also where nothing
 // can be used.
@@ -76,7 +92,7 @@ func (t Text) said(i int) (s Said, to int, ok bool) {
 }
 
 // numbered are words whose number is a name: "episode thirty one".
-var numbered = SetOf("episode episodes season part chapter page number volume version video step route room bus platform level day round take section $ £ € # channel size")
+var numbered = SetOf("episode episodes season part chapter page number volume version video step route room bus platform level day round section $ £ € # channel size")
 
 // skip passes over numbers that name things, and prices.
 func (t Text) skip(i int) (to int, ok bool) {
@@ -88,7 +104,7 @@ func (t Text) skip(i int) (to int, ok bool) {
 	if !ok || n.part && w != "$" && w != "£" && w != "€" {
 		return 0, false
 	}
-	if w == "day" || w == "level" || w == "round" || w == "size" || w == "part" || w == "step" || w == "take" {
+	if w == "day" || w == "level" || w == "round" || w == "size" || w == "part" || w == "step" {
 		if _, _, unit := t.unit(n.to, false); unit {
 			return 0, false
 		}

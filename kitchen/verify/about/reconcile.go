@@ -1,0 +1,143 @@
+package about
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/speech"
+)
+
+// Most of what is said is as it is written, and most of what is written is said
+// once. So a number that is about nothing, or that does not agree with what it
+// seems to be about, is likelier to be what it equals, where that is near and
+// nobody else says it.
+
+const (
+	nearFood   = 16 // words to the mention of a food whose amount a number equals
+	nearCount  = 6  // the same for a count
+	leastEqual = 0.3
+	leastMoved = 1.5 // the score of a fact that a number may be moved to
+)
+
+// reconcile ties numbers to what they equal.
+func (r *Reading) reconcile() {
+	for i, s := range r.Said {
+		t := &r.Ties[i]
+		if s.Struck || s.Kind == speech.Share || s.Each || t.Agrees || t.firm || t.Item >= 0 && r.EqualItem(s, t.Item) {
+			continue
+		}
+		if n := r.equalFact(i); n >= 0 && t.Item < 0 {
+			t.Fact, t.Agrees, t.Aside = n, true, false
+			continue
+		}
+		if n := r.equalItem(i); n >= 0 {
+			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
+		}
+	}
+	r.move()
+}
+
+// equalItem gives the item near number i that it equals and that nobody else
+// says, −1 for none.
+func (r *Reading) equalItem(i int) int {
+	s := r.Said[i]
+	if s.Kind != speech.Measure && s.Kind != speech.Count || s.Article && s.Unit.Kind() == measure.Count {
+		return -1
+	}
+	reach := nearFood
+	if s.Kind == speech.Count {
+		reach = nearCount
+	}
+	best, closest := -1, reach+1
+	for _, m := range r.Mentions {
+		if m.From > s.To+reach {
+			break
+		}
+		if m.Foreign || m.To < s.From-reach {
+			continue
+		}
+		gap := max(m.From-s.To, s.From-m.To, 0)
+		for _, n := range m.Items {
+			if gap < closest && r.isExactly(s, n) && !r.isItemTied(n, i) {
+				best, closest = n, gap
+			}
+		}
+	}
+	return best
+}
+
+// isExactly tells whether a number is the amount of item n in its own unit.
+func (r *Reading) isExactly(s speech.Said, n int) bool {
+	l := r.Book.Items[n].Line
+	return l.HasAmount && (s.Unit == l.Amount.Unit || s.Unit == l.Packs.Unit && s.Unit != "" || s.Kind == speech.Count && s.Amount.Unit == l.Amount.Unit) && r.EqualItem(s, n)
+}
+
+// isItemTied tells whether a number besides i says the whole of item n.
+func (r *Reading) isItemTied(n, i int) bool {
+	for p, t := range r.Ties {
+		if p != i && t.Item == n && !t.Aside && r.Said[p].Kind != speech.Share && r.EqualItem(r.Said[p], n) {
+			return true
+		}
+	}
+	return false
+}
+
+// equalFact gives the fact near number i that it equals and that nobody else
+// says, −1 for none.
+func (r *Reading) equalFact(i int) int {
+	s := r.Said[i]
+	if s.Kind != speech.Time && s.Kind != speech.Heat && s.Kind != speech.Length || s.Article {
+		return -1
+	}
+	around := r.around(i)
+	best, top := -1, 0.0
+	for n, f := range r.Book.Facts {
+		if f.Kind != s.Kind || f.Total || !EqualFact(s, f) || r.IsFactTied(n, i) {
+			continue
+		}
+		shared := r.sharedWords(f, around)
+		place, distance := r.scorePlace(s, f)
+		if score := shared + place; (distance <= 1 || shared >= leastEqual) && score > top {
+			best, top = n, score
+		}
+	}
+	return best
+}
+
+// move gives a time that does not agree with its fact to another step's, where
+// another number is about its own and none is about the other: then it was
+// likely about that.
+func (r *Reading) move() {
+	for i := range r.Ties {
+		t := &r.Ties[i]
+		if t.Fact < 0 || t.Agrees || r.Said[i].Kind != speech.Time || !r.isFactSaid(t.Fact, i) {
+			continue
+		}
+		if n := r.freeFact(i); n >= 0 {
+			t.Fact, t.Agrees = n, EqualFact(r.Said[i], r.Book.Facts[n])
+		}
+	}
+}
+
+// isFactSaid tells whether a number besides i is tied to fact n.
+func (r *Reading) isFactSaid(n, i int) bool {
+	for p, t := range r.Ties {
+		if p != i && t.Fact == n {
+			return true
+		}
+	}
+	return false
+}
+
+// freeFact is the likeliest time that no number is about, −1 for none.
+func (r *Reading) freeFact(i int) int {
+	around := r.around(i)
+	best, top := -1, 0.0
+	for n, f := range r.Book.Facts {
+		if f.Kind != speech.Time || f.Total || f.Part || r.isFactSaid(n, -1) {
+			continue
+		}
+		if score, _ := r.scoreFact(i, r.Said[i], n, around); score >= leastMoved && score > top {
+			best, top = n, score
+		}
+	}
+	return best
+}
