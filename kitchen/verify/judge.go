@@ -153,7 +153,11 @@ func (j *judge) isList(i int) bool {
 	if j.Text.At(s.To) == "of" || j.Book.Items[j.Ties[i].Item].Line.Amount.Unit.Kind() == measure.Count {
 		return true
 	}
-	return i > 0 && j.Said[i-1].Kind == speech.Measure && s.From-j.Said[i-1].To < 8
+	if i == 0 || s.From-j.Said[i-1].To >= 8 {
+		return false
+	}
+	before := j.Said[i-1]
+	return before.Kind == speech.Measure || same.Elided(before) && j.Ties[i-1].Item >= 0 && j.EqualItem(before, j.Ties[i-1].Item)
 }
 
 // absurd is how many times the written amount nobody says by a slip.

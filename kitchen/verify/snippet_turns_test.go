@@ -17,8 +17,32 @@ type turn struct {
 	want         []string
 }
 
+func runTurns(t *testing.T, all []turn) {
+	t.Helper()
+	for _, s := range all {
+		t.Run(s.recipe+"/"+s.said[:40], func(t *testing.T) {
+			r := read(snippetRecipes[s.recipe])
+			var got []string
+			for _, f := range checker.Check(r, captions(s.said)).Findings {
+				if f.Kind != verify.NotSaid {
+					got = append(got, worded(f))
+					continue
+				}
+				for _, line := range s.says {
+					if strings.HasPrefix(f.Line, line) {
+						t.Errorf("%s is said: %s", f.Written, f.Line)
+					}
+				}
+			}
+			if diff := cmp.Diff(s.want, got); diff != "" {
+				t.Errorf("%s\n(-want +got):\n%s", s.said, diff)
+			}
+		})
+	}
+}
+
 func TestTurns(t *testing.T) {
-	for _, s := range []turn{
+	runTurns(t, []turn{
 		{"pie", "Right, chicken thighs. A kilo of them, boneless, and they go into the stock, and the stock's four hundred and fifty mil. - Is that hot? - It will be. Twenty five minutes, and then you fish them out.",
 			[]string{"1 kg chicken", "450ml", "Poach"}, nil},
 		{"pie", "Right, chicken thighs. A kilo of them, boneless, and they go into the stock, and the stock's six hundred and fifty mil. - Is that hot? - It will be. Thirty five minutes, and then you fish them out.",
@@ -115,24 +139,5 @@ func TestTurns(t *testing.T) {
 			[]string{"90g", "12 sage", "Brown"}, []string{"differs: nine hundred grams | 90g (tenfold)", "differs: fifteen minutes | 5 minutes"}},
 		{"gnocchi", "I did forty portions of these a night for two years at a place I won't name, at eleven euros a plate, and the chef shouted in three languages.",
 			nil, nil},
-	} {
-		t.Run(s.recipe+"/"+s.said[:40], func(t *testing.T) {
-			r := read(snippetRecipes[s.recipe])
-			var got []string
-			for _, f := range checker.Check(r, captions(s.said)).Findings {
-				if f.Kind != verify.NotSaid {
-					got = append(got, worded(f))
-					continue
-				}
-				for _, line := range s.says {
-					if strings.HasPrefix(f.Line, line) {
-						t.Errorf("%s is said: %s", f.Written, f.Line)
-					}
-				}
-			}
-			if diff := cmp.Diff(s.want, got); diff != "" {
-				t.Errorf("%s\n(-want +got):\n%s", s.said, diff)
-			}
-		})
-	}
+	})
 }

@@ -18,7 +18,7 @@ var scenes = phrasesOf(
 	// another time
 	"last time", "first time i", "first time we", "every time i", "used to", "ago", "back then", "back in", "those days", "when i was", "when we were", "yesterday", "tomorrow",
 	"next day", "last week", "last month", "last year", "last summer", "last winter", "last christmas", "last night", "i once", "we once", "once i", "once we", "remember when",
-	"once made", "once used", "once had", "the biggest", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "took me", "took us", "takes me", "takes us",
+	"once made", "once used", "once had", "the biggest", "there were", "there was", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "took me", "took us", "takes me", "takes us",
 	// another recipe, another cook
 	"the original", "traditionally", "version one", "first attempt", "second attempt", "first batch", "first try", "i tried", "we tried", "tried it", "tested", "testing", "trials", "in the trial",
 	"the book says", "book says", "online", "the internet", "restaurant", "bakery", "factory", "canteen", "competition", "recipes", "old recipe", "every recipe", "the recipe for", "recipe says", "recipe said", "recipe called", "traditional",

@@ -2,6 +2,7 @@ package about
 
 import (
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
 )
@@ -42,7 +43,7 @@ func (r *Reading) countsBefore(s speech.Said, gap int) bool {
 		return gap <= 3 || gap <= 6 && r.isLight(s.From-gap, s.From)
 	}
 	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None
-	return gap <= 1 && ends
+	return gap <= 1 && ends || gap == 0 && same.Elided(s) && r.Text.At(s.To) == "and"
 }
 
 // isOfThem tells "of them", "of those large ones" at word i.

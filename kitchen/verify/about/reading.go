@@ -88,7 +88,7 @@ func EqualFact(s speech.Said, f written.Fact) bool {
 	case speech.Length:
 		return s.Kind == speech.Length && same.Lengths(s, f.Said)
 	case speech.Time:
-		return s.Kind == speech.Time && same.Times(s, f.Said)
+		return s.Kind == speech.Time && (same.Times(s, f.Said) || slices.ContainsFunc(f.Or, func(or speech.Said) bool { return same.Times(s, or) }))
 	}
 	return same.Counts(s, f.Said)
 }

@@ -2,6 +2,7 @@ package about
 
 import (
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 )
 
@@ -11,7 +12,7 @@ import (
 // nobody else says it.
 
 const (
-	nearFood   = 16 // words to the mention of a food whose amount a number equals
+	nearFood   = 24 // words to the mention of a food whose amount a number equals
 	nearCount  = 6  // the same for a count
 	leastEqual = 0.3
 	leastMoved = 1.5 // the score of a fact that a number may be moved to
@@ -67,7 +68,7 @@ func (r *Reading) equalItem(i int) int {
 // isExactly tells whether a number is the amount of item n in its own unit.
 func (r *Reading) isExactly(s speech.Said, n int) bool {
 	l := r.Book.Items[n].Line
-	return l.HasAmount && (s.Unit == l.Amount.Unit || s.Unit == l.Packs.Unit && s.Unit != "" || s.Kind == speech.Count && s.Amount.Unit == l.Amount.Unit) && r.EqualItem(s, n)
+	return l.HasAmount && (same.Elided(s) || s.Unit == l.Amount.Unit || s.Unit == l.Packs.Unit && s.Unit != "" || s.Kind == speech.Count && s.Amount.Unit == l.Amount.Unit) && r.EqualItem(s, n)
 }
 
 // isItemTied tells whether a number besides i says the whole of item n.

@@ -61,8 +61,8 @@ func (t Text) unitAlone(i int) (Said, bool) {
 	if t.word(i+1) != "of" || !t.open(i) || beforeUnit[t.word(i-1)] && t.open(i-1) || t.word(i+2) == "the" {
 		return Said{}, false
 	}
-	u, to, ok := t.unit(i, false)
-	return Said{Kind: Measure, From: i, To: to, Unit: u, Amount: measure.Of(measure.Whole(1), u), Article: true}, ok
+	u, ok := measure.ParseUnit(t.word(i))
+	return Said{Kind: Measure, From: i, To: i + 1, Unit: u, Amount: measure.Of(measure.Whole(1), u), Article: true}, ok
 }
 
 // beforeUnit are words before a unit that make it a thing or a kind.

@@ -110,7 +110,7 @@ func (t Text) isSetting(s Said, n number) bool {
 	case leadsToSetting[before]:
 		return t.near(s.From, 8, ovens) || before != "at" && t.near(s.From, 6, probes)
 	case n.short:
-		return t.near(s.From, 6, ovens)
+		return t.near(s.From, 8, ovens)
 	}
 	return t.besideHeat(s)
 }

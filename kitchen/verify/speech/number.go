@@ -238,6 +238,9 @@ func (t Text) hundreds(i int) (number, bool) {
 		switch {
 		case v < 10 && more >= 10: // "one eighty"
 			n.short = true
+			if _, _, again := t.below100(end); again && more > 20 && more%10 > 0 && tens[t.word(end)] > 0 {
+				more, end = more-more%10, end-1 // "one eighty one sixty": the one begins another
+			}
 			v, to = v*100+more, end
 		case v >= 15 && v <= 20 && more >= 10 && !t.isTimeUnit(end): // "nineteen eighty seven"
 			n.year = true

@@ -13,6 +13,7 @@ import (
 type Fact struct {
 	speech.Said               // as if the recipe were read out
 	Heats       []speech.Said // of a heat: every setting given together
+	Or          []speech.Said // of a time: what may be instead, "6 hours or overnight"
 	Nouns       []string      // of a count: what is counted, as stems
 	Place       int           // the state of its step; −1 for the yield and the notes
 	Verb        string        // the meaning of the kitchen's verb before it; "" if none
@@ -103,7 +104,12 @@ func (b *Book) find(t speech.Text, place, number int) {
 			f.IsOven = s.Oven != "" || s.Scale == "gas" || f.Clause["oven"] || f.Clause["bake"] || f.Clause["smoker"]
 			last = &s
 		case speech.Time:
-			f.Part = IsPartTime(t, s)
+			if n := len(b.Facts) - 1; n >= 0 && b.Facts[n].Kind == speech.Time && b.Facts[n].Place == place && s.From-b.Facts[n].To == 1 && t.At(s.From-1) == "or" {
+				b.Facts[n].Or = append(b.Facts[n].Or, s)
+				b.Facts[n].Text = t.Quote(b.Facts[n].From, s.To)
+				continue
+			}
+			f.Part = IsPartTime(t, s) || isCue(t, s)
 		case speech.Count, speech.Measure:
 			b.readPortion(t, f)
 			f.Kind, f.Nouns = speech.Count, Nouns(t, s)
@@ -136,6 +142,17 @@ func closed(text string) string {
 		return text + ")"
 	}
 	return text
+}
+
+// isCue tells a time that is a sign and no stretch of work: "until a spoon leaves a
+// trail for 3 seconds".
+func isCue(t speech.Text, s speech.Said) bool {
+	for k := s.From - 1; k >= 0 && t.Words[k].Stop == speech.None; k-- {
+		if t.Words[k].Text == "until" {
+			return true
+		}
+	}
+	return false
 }
 
 // isProbed tells whether a heat is that of the food: "until the middle reads
