@@ -39,12 +39,26 @@ func (j *judge) isPair(i int) bool {
 	if b.From-a.To > pairReach || bare || a.Oven == b.Oven && a.Scale == b.Scale {
 		return false
 	}
+	if j.isFanBefore(a) {
+		return false
+	}
 	for k := a.To; k < b.From; k++ {
 		if changes[j.Text.Words[k].Text] {
 			return false
 		}
 	}
 	return true
+}
+
+// isFanBefore tells whether the talk was of a fan's setting before a number, which
+// then may be one: "Ours is a fan. – Then one fifty."
+func (j *judge) isFanBefore(s speech.Said) bool {
+	for k := s.From - 1; k >= 0 && k >= s.From-5; k-- {
+		if j.Text.Words[k].Text == "fan" {
+			return s.Oven == ""
+		}
+	}
+	return false
 }
 
 // changes are words between two settings of which one comes after the other:

@@ -18,7 +18,7 @@ func (j *judge) parts(n int, said []int) (open []int) {
 		case j.agreed[i]:
 		case s.Kind == speech.Share:
 			j.agreed[i] = true
-			rest = rest || s.Amount.From.IsZero() || s.More
+			rest = rest || k > 0 && (s.Amount.From.IsZero() || s.More)
 		case j.EqualItem(s, n):
 			j.agreed[i], whole = true, true
 		case j.isHarmless(i, n), j.isWrittenPart(s, n), j.isTotal(s, n), j.isKeptBack(i, n), k > 0 && j.isShareOf(said[k-1], i, n):

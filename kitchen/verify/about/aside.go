@@ -54,7 +54,7 @@ var ours = speech.SetOf("i we you i'm we're you're i've we've you've i'll we'll 
 
 // denied are words right before a number that deny it.
 var denied = phrasesOf("not", "not for", "don't use", "don't add", "don't put", "never", "never use", "never add", "isn't", "wasn't", "not at", "without", "no more than", "more than", "less than",
-	"don't need", "never more than", "don't go over", "don't go above", "never go above", "not even", "instead of the", "nearer", "more like", "up from", "down from")
+	"don't need", "don't have", "haven't got", "never more than", "don't go over", "don't go above", "never go above", "not even", "instead of the", "nearer", "more like", "up from", "down from")
 
 // conditions begin what is only so in another case.
 var conditions = phrasesOf("if you're making", "if you make", "if you only", "if you've only", "if you like", "if you want", "if you prefer", "if you use", "if you're using", "if you are", "if yours is", "if it's", "if the",
@@ -126,7 +126,7 @@ func (r *Reading) isDenied(s speech.Said) bool {
 // isConditional tells what would be in another case: "if you like it thin, 50 ml
 // more", "a two kilo bird would need longer".
 func (r *Reading) isConditional(s speech.Said, from int) bool {
-	if r.anyPhrase(conditions, from, s.From) {
+	if r.anyPhrase(conditions, from, s.From) && !r.Text.Near(s.From, s.To, 8, "fan", "gas", "convection") {
 		return true
 	}
 	for k := s.To; k < len(r.Text.Words) && k < s.To+4 && !r.Text.Parts(k-1); k++ {

@@ -3,6 +3,7 @@ package about
 import (
 	"slices"
 
+	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
@@ -70,6 +71,10 @@ func (r *Reading) tieFoods() {
 		switch s.Kind {
 		case speech.Measure, speech.Count, speech.Share:
 			r.tieFood(i, m)
+		case speech.Length:
+			if r.tieFood(i, m); t.Item >= 0 && r.Book.Items[t.Item].Line.Amount.Unit.Kind() != measure.Length {
+				t.Item = -1
+			}
 		}
 		t.Aside = r.isAside(s)
 	}

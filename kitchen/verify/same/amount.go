@@ -17,6 +17,8 @@ func (c Scale) Amount(s speech.Said, w measure.Amount, l recipe.Line) (same, ok 
 	}
 	a, b := s.Amount.Unit.Kind(), w.Unit.Kind()
 	switch {
+	case s.Kind == speech.Length && b == measure.Length:
+		return Lengths(s, speech.Said{Amount: w}), true
 	case s.Kind != speech.Count && s.Kind != speech.Measure:
 		return false, false
 	case s.Kind == speech.Count && s.Amount.Unit == measure.Each:

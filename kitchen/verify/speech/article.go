@@ -94,7 +94,7 @@ func (t Text) isIdiom(s Said) bool {
 		return s.To == s.From+2
 	case measure.Minute:
 		return before == "in" || before == "wait" || before == "give" || before == "got" || before == "just" || t.word(s.From-2) == "give" || t.word(s.To) == "ago"
-	case measure.Day, week:
+	case measure.Day, week, month:
 		return before != "for" && before != "within" && s.To == s.From+2 || t.word(s.From-1) == "once"
 	}
 	return false

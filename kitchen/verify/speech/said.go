@@ -1,6 +1,10 @@
 package speech
 
-import "benchproof/kitchen/measure"
+import (
+	"strings"
+
+	"benchproof/kitchen/measure"
+)
 
 // Kind is what a spoken number measures.
 type Kind string
@@ -60,13 +64,33 @@ func Find(t Text) []Said {
 func (t Text) elided(all []Said) {
 	for i := 1; i < len(all); i++ {
 		s, before := &all[i], all[i-1]
-		if s.Kind != Count || before.Kind != Time || s.From-before.To > 2 || t.word(s.From-1) != "and" && t.word(s.From-1) != "then" || !withLid[t.word(s.To)] {
+		if s.Kind != Count || before.Kind != Time || !t.isElidedTime(*s, before) {
 			continue
 		}
 		s.Kind, s.Unit, s.Amount.Unit = Time, before.Unit, measure.Minute
 		s.Amount.Range = s.Amount.Range.Scale(minutesIn[before.Unit])
 	}
 }
+
+// isElidedTime tells whether a bare number goes on with the unit of a time before
+// it: "and ten with the lid on", "then let it steam for ten".
+func (t Text) isElidedTime(s, before Said) bool {
+	lead := t.word(s.From - 1)
+	if s.From-before.To <= 2 && (lead == "and" || lead == "then") && withLid[t.word(s.To)] {
+		return true
+	}
+	if lead != "for" || s.From-before.To > 20 || t.open(s.To-1) && !joins[t.word(s.To)] {
+		return false
+	}
+	for k := s.From - 2; k >= s.From-5 && t.open(k); k-- {
+		if waits[t.word(k)] {
+			return true
+		}
+	}
+	return false
+}
+
+var waits = SetOf("let leave give rest rests steam simmer cook bake boil fry stand cool chill prove")
 
 var withLid = SetOf("with without covered uncovered on off under out in resting standing")
 
@@ -118,6 +142,9 @@ func (t Text) rest(i int) (Said, bool) {
 	case "rest":
 		if prev := t.word(i - 1); prev != "the" && prev != "other" {
 			return Said{}, false
+		}
+		if w := t.Words[i]; strings.HasPrefix(t.Cues[w.Cue].Text[w.End:], ":") {
+			return Said{}, false // "and now the rest: sultanas"
 		}
 		if w := t.word(i + 1); w != "of" && w != "goes" && w != "in" && w != "" && t.open(i) {
 			return Said{}, false

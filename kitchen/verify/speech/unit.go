@@ -4,8 +4,11 @@ import (
 	"benchproof/kitchen/measure"
 )
 
-// week is a unit of time that recipes do not count in, but people do.
-const week = measure.Unit("week")
+// Units of time that measure does not know.
+const (
+	week  = measure.Unit("week")
+	month = measure.Unit("month")
+)
 
 // notUnits are words that measure's vocabulary knows as units and that speech
 // uses otherwise, or letters that only stand right behind figures.
@@ -38,6 +41,8 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 		return "", i, false
 	case "week", "weeks":
 		return week, i + 1, true
+	case "month", "months":
+		return month, i + 1, true
 	case "mil", "mils", "mill", "mills":
 		return measure.Millilitre, i + 1, true
 	case "can":
@@ -62,11 +67,11 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 }
 
 // isTime tells units of time; measure does not know the week.
-func isTime(u measure.Unit) bool { return u == week || u.Kind() == measure.Time }
+func isTime(u measure.Unit) bool { return u == week || u == month || u.Kind() == measure.Time }
 
 var minutesIn = map[measure.Unit]measure.Number{
 	measure.Second: measure.Ratio(1, 60), measure.Minute: measure.Whole(1), measure.Hour: measure.Whole(60),
-	measure.Day: measure.Whole(24 * 60), week: measure.Whole(7 * 24 * 60),
+	measure.Day: measure.Whole(24 * 60), week: measure.Whole(7 * 24 * 60), month: measure.Whole(30 * 24 * 60),
 }
 
 // stretch makes s a time in minutes and reads what more belongs to it: "an hour
@@ -89,7 +94,7 @@ func (t Text) stretch(s *Said) {
 
 // smaller adds the minutes of "an hour and twenty minutes", "2 hours 30".
 func (t Text) smaller(s *Said, per measure.Number) bool {
-	if !s.Amount.IsSingle() || per.Cmp(measure.Whole(1)) < 0 || s.Unit == measure.Day || s.Unit == week || !t.open(s.To-1) {
+	if !s.Amount.IsSingle() || per.Cmp(measure.Whole(1)) < 0 || s.Unit == measure.Day || s.Unit == week || s.Unit == month || !t.open(s.To-1) {
 		return false
 	}
 	k := s.To
