@@ -118,6 +118,78 @@ Rice: two cups of long-grain. Four cups of water. Eighteen minutes, then take it
 
 Feeds eight, or four of my nephews.`,
 			[]string{"differs: six cloves | 5 cloves", "differs: Twelve | 2", "differs: a pound and a half | 1 pound"}},
+		{"a butcher's son", "lamb", `Right then. I'm the fourth butcher in my family and the first one who can cook, and I've got two point two kilos of lamb here, leg, bone in, and if your butcher won't leave the bone in, get another butcher.
+
+It's had two hours out of the fridge. Very important. Now with a small knife you make some slits, twenty four of them, I count because my dad counted, and in each one goes a bit of garlic, that's nine cloves, slivered, a bit of anchovy, four anchovies, and some rosemary, three sprigs. You won't taste fish. Everybody says that, and I've had two thousand customers not taste fish.
+
+Oil, a tablespoon. Salt, a teaspoon and a half. Rub it in.
+
+Now the oven. Two thirty to begin with, two ten if it's a fan, gas eight. Twenty minutes of that. That's your colour. Then you turn it down to one eighty, or one fifty fan, gas four, and the wine goes in the tin, three hundred mil, white, dry. And now it's fifteen minutes for every five hundred grams, so for this one about an hour and five. If yours is a three kilo leg it'll be half an hour longer. You want fifty eight degrees in the middle. That's pink. My nan would've said that's alive.
+
+Then it rests. Three hours, under foil, and I'm not joking.
+
+Beans now. Two shallots, thirty grams of butter, six minutes. Two tins of flageolets, four hundred gram tins, and a hundred and fifty mil of stock, and that bubbles for twelve minutes. Parsley, a tablespoon. And carve.`,
+			[]string{"differs: nine cloves | 6 cloves", "pair: one eighty, or one fifty fan | 180 °C / 160 °C fan / gas 4", "differs: one fifty fan | 160 °C fan", "pair: one fifty fan, gas four | 180 °C / 160 °C fan / gas 4", "differs: Three hours | 30 minutes"}},
+		{"bonfire night", "toffee", `okay so it's the second of november and you know what that means it means my kids have asked for toffee every day for a week and i've got three fillings booked for the twelfth
+
+so you need a tin twenty centimetres square and oil it really oil it i lost a tin in 2015 it's still got toffee in it
+
+so sugar dark brown sugar five hundred and forty grams goes in the pan with the water a hundred and twenty five mil and you melt that slowly low heat twelve minutes and once it's boiling don't stir it don't even look at it funny
+
+then it's cream of tartar a quarter of a teaspoon and then treacle a hundred grams and golden syrup a hundred grams and what i do is i put the tins in hot water first so it runs and vinegar a teaspoon of malt vinegar which sounds mad but it stops it being too sweet
+
+now you boil it and this is the scary bit you want your thermometer and you want a hundred and forty degrees and mine took twenty five minutes and please keep the little ones out i've got a scar from when i was eleven
+
+pour it in and leave it ten minutes and then mark it in squares with a knife and then four hours to go cold and then you get to hit it with a hammer
+
+and it keeps two months in a tin in theory`,
+			[]string{"differs: five hundred and forty grams | 450 g", "differs: two months | 2 weeks"}},
+		{"an Italian teacher", "ravioli", `Buongiorno. Today ravioli, like I teach in the school, twelve students every week, and every week one of them cries. It is not hard. It is only flour and eggs and time.
+
+Flour, the double zero: three hundred grams. Three eggs. A teaspoon of oil, and my aunt in Modena will telephone me about this oil. You knead ten minutes. Ten! Not five and a coffee. And then the dough sleeps, half an hour, under a bowl.
+
+The filling. Frozen peas, they are better than the fresh ones which are old: three hundred and fifty grams, and you boil them two minutes only. Then in the machine with two hundred grams of ricotta, sixteen grams of pecorino, fifteen grams of mint, and one yolk. This you put in the fridge for thirty minutes, so it is firm.
+
+Now we roll. One millimetre. You should read the newspaper through it, if there is anything in the newspaper. Make four sheets. The filling, a teaspoon each, four centimetres one from the other. Cover, press, cut. You have thirty two ravioli, if you have not eaten.
+
+Into boiling water with salt, and they need six minutes. And the butter, eighty grams, in a pan, with the zest of a lemon, two minutes, it must not go brown.
+
+Eight for each person. And nobody cries.`,
+			[]string{"differs: half an hour | 1 hour", "differs: sixteen grams | 60g", "differs: six minutes | 3 minutes"}},
+		{"precise, in a lab coat", "gelato", `Welcome back to the cold room. We're at minus eighteen in there and about twenty one out here, so let's be quick.
+
+Pistachios first, shelled, a hundred and fifty grams. Roast them at one sixty on the fan setting for eighteen minutes, and then they go through the grinder until they're a paste. That's roughly fifty percent fat, which is why it's so smooth.
+
+Five hundred mil of milk. Two hundred mil of cream, double. And twenty five grams of milk powder, which is there for the solids. Bring that to sixty degrees.
+
+Meanwhile four yolks, large, with a hundred and thirty grams of sugar and half a teaspoon of salt. Two minutes with the whisk. Then the hot milk goes on, back on the heat, and stir until you see ninety three degrees. It'll take about ten minutes. Above eighty five you've got scrambled eggs, and I've got the photographs.
+
+Paste in, strain it, and now patience: eight hours in the fridge. The fat needs to crystallise. I did a test with two, four, six and eight hours, and eight won.
+
+Thirty minutes in the machine, then four hours minimum in the freezer, and take it out a quarter of an hour before you serve it. That makes a litre.`,
+			[]string{"differs: eighteen minutes | 8 minutes", "differs: half a teaspoon | ¼ tsp", "differs: ninety three degrees | 83 °C"}},
+		{"out west", "cornbread", `howdy folks so there's two kinds of people in this world people who put sugar in cornbread and liars
+
+get your oven up to four twenty five and put a skillet in there ten inch cast iron mine's a hundred and four years old it came over the pass in a wagon well a station wagon and let that heat fifteen minutes
+
+so in your bowl one and a half cups of cornmeal yellow a cup of flour two tablespoons sugar a tablespoon of baking powder half teaspoon of baking soda and a tablespoon of salt kosher salt
+
+then your wet stuff one and three quarter cups buttermilk and two eggs whisk it up pour it in stir it about ten strokes no more lumps are fine lumps are character let it stand ten minutes so the meal drinks
+
+now jalapeños four of them chopped seeds in if you're brave six tablespoons of butter in the hot skillet let it foam pour it in the batter and the batter goes right back in that skillet hear that that's the sound
+
+bake it thirty to thirty two minutes and let it sit for ten before you cut it and that feeds eight or my brother earl`,
+			[]string{"differs: a tablespoon | 1 teaspoon (unit)", "differs: four | 2", "differs: thirty to thirty two minutes | 20 to 22 minutes"}},
+		{"by the sea", "ceviche", `Hello from the harbour. It's six in the morning, and I've just paid eleven pounds for a bream that was swimming at four, so let's not ruin it.
+
+You want four hundred grams of fillet, no skin, no bones. Sweet potato first, because it takes the longest: one sweet potato, boil it for twenty five minutes, let it go cold and slice it.
+
+Red onion, one, as thin as you can, and into iced water for ten minutes; that takes the bite off. Now cut your fish into cubes. Two centimetres, no smaller, or it goes to mush. A teaspoon of salt on that and leave it three minutes.
+
+Then lime juice: sixteen mil, which is about six limes, squeezed by hand, please. In goes the ginger, two centimetres of it, grated, and a red chilli. And it sits for eighty minutes. It'll go white from the outside in. When I worked in Lima we did two hundred covers a lunch, and the boss tasted every bowl.
+
+Onion in, fold it. And eat it now, right now, out of the bowl, looking at the sea.`,
+			[]string{"differs: sixteen mil | 160 ml (tenfold)", "differs: eighty minutes | 8 minutes (tenfold)", "not said:  | 20 g"}},
 	} {
 		t.Run(s.name, func(t *testing.T) {
 			var got []string

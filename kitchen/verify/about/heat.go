@@ -59,13 +59,24 @@ func isTenfold(s, h speech.Said) bool {
 	return same.Ranges(s.Amount.Range, h.Amount.Range.Scale(ten)) || same.Ranges(s.Amount.Range.Scale(ten), h.Amount.Range)
 }
 
+// isTarget tells a heat that something is brought to: "until it hits ninety".
+func (r *Reading) isTarget(s speech.Said) bool {
+	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
+		switch r.Text.Words[k].Text {
+		case "until", "till", "reach", "reaches", "hits", "hit", "reads", "read", "see", "gets", "get", "comes", "come":
+			return true
+		}
+	}
+	return false
+}
+
 // scoreHeat adds what tells an oven's setting from other heats.
 func (r *Reading) scoreHeat(s speech.Said, f written.Fact, score, shared, least float64) (float64, bool) {
 	oven := s.Oven != "" || s.Scale == "gas"
 	if !oven && f.IsOven && r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "core", "middle", "inside", "reads", "read", "internal", "centre", "center", "thigh") && !r.Text.Near(s.From, s.To, 8, "oven") {
 		return score, false
 	}
-	if !f.IsOven && r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "internal") {
+	if !f.IsOven && (r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "internal") || r.isTarget(s)) {
 		shared += scoreHandled
 	}
 	for k := max(0, s.From-10); k < min(len(r.Text.Words), s.To+6); k++ {

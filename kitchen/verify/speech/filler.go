@@ -12,7 +12,7 @@ func (t *Text) dropFillers() {
 	}
 	for i := 0; i < len(t.Words); i++ {
 		w := t.Words[i]
-		if fillers[w.Text] {
+		if fillers[w.Text] && !(w.Text == "mm" && i > 0 && isNumberWord(t.Words[i-1].Text)) {
 			if n := len(kept); n > 0 && kept[n-1].Stop == Clause && w.Stop == Clause {
 				kept[n-1].Stop = None // "two, um, cups"
 			}

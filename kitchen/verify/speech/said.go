@@ -79,7 +79,7 @@ func (t Text) isElidedTime(s, before Said) bool {
 	if s.From-before.To <= 2 && (lead == "and" || lead == "then") && withLid[t.word(s.To)] {
 		return true
 	}
-	if lead != "for" || s.From-before.To > 20 || t.open(s.To-1) && !joins[t.word(s.To)] {
+	if lead != "for" || s.From-before.To > 20 || t.open(s.To-1) && !joins[t.word(s.To)] && t.word(s.To) != "before" && t.word(s.To) != "after" {
 		return false
 	}
 	for k := s.From - 2; k >= s.From-5 && t.open(k); k-- {
@@ -90,7 +90,7 @@ func (t Text) isElidedTime(s, before Said) bool {
 	return false
 }
 
-var waits = SetOf("let leave give rest rests steam simmer cook bake boil fry stand cool chill prove")
+var waits = SetOf("let sit leave give rest rests steam simmer cook bake boil fry stand cool chill prove")
 
 var withLid = SetOf("with without covered uncovered on off under out in resting standing")
 

@@ -51,6 +51,11 @@ func Read(r recipe.Recipe, larder *food.Larder) *Book {
 		}
 	}
 	b.readYield()
+	for _, f := range b.Facts {
+		for word := range f.Clause { // of the notes and the yield, which are no state
+			b.Weights[word] = math.Log(1 + float64(len(b.States)))
+		}
+	}
 	for word, in := range b.Vocab {
 		b.Weights[word] = math.Log(1 + float64(len(b.States))/float64(len(in)))
 	}
