@@ -91,7 +91,7 @@ var (
 
 // isSetting tells whether a bare number is an oven's setting.
 func (t Text) isSetting(s Said, n number) bool {
-	if s.Amount.IsSingle() && t.onThermometer(n.to) && n.value.Cmp(measure.Whole(30)) >= 0 {
+	if before := t.word(s.From - 1); s.Amount.IsSingle() && (t.onThermometer(n.to) || t.word(n.to) == "internal" || (before == "reads" || before == "says") && t.near(s.From, 6, probes)) && n.value.Cmp(measure.Whole(30)) >= 0 {
 		return true
 	}
 	if !isOvenNumber(n) || !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(100)) < 0 {

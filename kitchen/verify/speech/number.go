@@ -60,6 +60,9 @@ func (t Text) number(i int) (number, bool) {
 	if n, ok := t.spelledPart(i); ok {
 		return n, true
 	}
+	if n, ok := t.decimal(i); ok {
+		return n, true
+	}
 	return t.spelled(i)
 }
 
@@ -206,6 +209,23 @@ func (t Text) digitRun(i int) (number, bool) {
 	return number{value: measure.Whole(v), to: k, words: true}, true
 }
 
+// decimal reads "point five", "nought point two five".
+func (t Text) decimal(i int) (number, bool) {
+	n := number{to: i, words: true, part: true}
+	if w := t.word(i); w == "nought" || w == "zero" || w == "oh" || w == "naught" {
+		n.to++
+	}
+	if !t.point(&n) {
+		return number{}, false
+	}
+	if w := t.word(n.to); w != "of" && w != "a" {
+		if _, _, unit := t.unit(n.to, false); !unit {
+			return number{}, false // "the point one should make"
+		}
+	}
+	return n, true
+}
+
 func (t Text) hundreds(i int) (number, bool) {
 	if n, ok := t.digitRun(i); ok {
 		return n, true
@@ -257,7 +277,7 @@ func (t Text) hundreds(i int) (number, bool) {
 }
 
 // ones are words before a hundred that mean one of them: "the other hundred".
-var ones = SetOf("the other last first remaining extra final that this")
+var ones = SetOf("the other last first remaining extra final that this further")
 
 func (t Text) isTimeUnit(i int) bool {
 	u, _, ok := t.unit(i, false)
@@ -282,7 +302,7 @@ func (t Text) below100(i int) (v int64, to int, ok bool) {
 
 // point reads "point two five" behind n.
 func (t Text) point(n *number) bool {
-	if t.word(n.to) != "point" || !t.open(n.to-1) {
+	if t.word(n.to) != "point" || n.to > 0 && !n.value.IsZero() && !t.open(n.to-1) {
 		return false
 	}
 	k, scale, v := n.to+1, int64(1), int64(0)

@@ -178,6 +178,10 @@ func (t Text) measured(s *Said) bool {
 		}
 		k++
 	}
+	if t.word(k) == "ish" {
+		s.About = true
+		k++
+	}
 	if k > 0 && t.Words[k-1].Stop == Sentence && k > s.From {
 		return false
 	}

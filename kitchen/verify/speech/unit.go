@@ -14,6 +14,9 @@ const (
 // uses otherwise, or letters that only stand right behind figures.
 var notUnits = SetOf("go in ins t ts tb c p rib ribs ear ears strip strips bar bars head heads box boxes bag bags ball balls block blocks piece pieces each ea tub tubs can cube cubes scoop scoops env cp # T m gr")
 
+// across are words behind a length, also where it is said in "mil".
+var across = SetOf("thick wide long deep across apart")
+
 var letters = map[string]measure.Unit{"g": measure.Gram, "l": measure.Litre, "h": measure.Hour, "s": measure.Second, "m": measure.Minute}
 
 // unit reads the unit at word i. figures tells that a number in figures stands
@@ -44,6 +47,9 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 	case "month", "months":
 		return month, i + 1, true
 	case "mil", "mils", "mill", "mills":
+		if across[t.word(i+1)] {
+			return measure.Millimetre, i + 1, true
+		}
 		return measure.Millilitre, i + 1, true
 	case "can":
 		if t.word(i+1) == "of" || figures {
@@ -161,9 +167,7 @@ func (t Text) longerEnd(s *Said, per measure.Number) {
 		}
 		return
 	}
-	if a := t.word(k); a == "an" || a == "a" {
-		if u, to, ok := t.unit(k+1, false); ok && minutesIn[u].Cmp(s.Amount.From) > 0 {
-			s.Amount.To, s.To = minutesIn[u], to
-		}
+	if upper, ok := t.articled(k); ok && upper.Kind == Time && upper.Amount.IsSingle() && upper.Amount.From.Cmp(s.Amount.From) > 0 {
+		s.Amount.To, s.To, s.Article = upper.Amount.From, upper.To, false
 	}
 }

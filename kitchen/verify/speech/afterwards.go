@@ -1,0 +1,76 @@
+package speech
+
+import "benchproof/kitchen/measure"
+
+var takesBack = SetOf("sorry rather correction oops wait scratch")
+
+// strike marks what the speaker takes back: "two cups, sorry, three cups".
+func (t Text) strike(all []Said) {
+	for i := 0; i+1 < len(all); i++ {
+		s, next := &all[i], all[i+1]
+		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) || next.From-s.To > 6 && t.word(s.From-1) != "say" || next.From == s.To {
+			continue
+		}
+		if t.word(s.From-1) == "say" && t.word(s.From-2) == "i" && t.word(s.From-3) != "as" {
+			s.Struck = true // "did I say three hundred grams? Two hundred."
+		}
+		for k := s.To; k < next.From; k++ {
+			w := t.word(k)
+			if takesBack[w] || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From && next.Kind != Count {
+				s.Struck = true
+			}
+		}
+	}
+}
+
+// elided takes a number behind a time for another: "eighteen minutes, and ten with
+// the lid on".
+func (t Text) elided(all []Said) {
+	for i := 1; i < len(all); i++ {
+		s, before := &all[i], all[i-1]
+		if s.Kind != Count || before.Kind != Time || !t.isElidedTime(*s, before) {
+			continue
+		}
+		s.Kind, s.Unit, s.Amount.Unit = Time, before.Unit, measure.Minute
+		s.Amount.Range = s.Amount.Range.Scale(minutesIn[before.Unit])
+	}
+}
+
+// together gives a number the kind of the one behind it that it belongs to: "180,
+// 160 fan", "twenty by thirty centimetres".
+func (t Text) together(all []Said) {
+	for i := 0; i+1 < len(all); i++ {
+		s, next := &all[i], all[i+1]
+		if s.Kind != Count || s.Unit != "" || next.From-s.To > 1 {
+			continue
+		}
+		switch w := t.word(s.To); {
+		case next.Kind == Heat && next.Oven == "fan" && (next.From == s.To || w == "or") && isOvenNumber(number{value: s.Amount.From}):
+			s.Kind, s.Bare, s.Scale = Heat, true, next.Scale
+		case next.Kind == Length && (w == "by" || w == "x"):
+			s.Kind, s.Unit, s.Amount.Unit = Length, next.Unit, next.Amount.Unit
+		}
+	}
+}
+
+// isElidedTime tells whether a bare number goes on with the unit of a time before
+// it: "and ten with the lid on", "then let it steam for ten".
+func (t Text) isElidedTime(s, before Said) bool {
+	lead := t.word(s.From - 1)
+	if s.From-before.To <= 2 && (lead == "and" || lead == "then") && withLid[t.word(s.To)] {
+		return true
+	}
+	if lead != "for" || s.From-before.To > 20 || t.open(s.To-1) && !joins[t.word(s.To)] && t.word(s.To) != "before" && t.word(s.To) != "after" {
+		return false
+	}
+	for k := s.From - 2; k >= s.From-5 && t.open(k); k-- {
+		if waits[t.word(k)] {
+			return true
+		}
+	}
+	return false
+}
+
+var waits = SetOf("let sit leave give rest rests steam simmer cook bake boil fry stand cool chill prove")
+
+var withLid = SetOf("with without covered uncovered on off under out in resting standing")

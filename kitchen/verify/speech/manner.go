@@ -1,0 +1,81 @@
+package speech
+
+var (
+	vague   = SetOf("about around roughly approximately nearly almost maybe perhaps approx circa say generous scant heaped heaping rounded good")
+	further = SetOf("another further extra more additional")
+)
+
+// final are words that make an amount what is left.
+var final = SetOf("other last final remaining")
+
+// manner reads the words before and behind an amount that say how it is meant.
+func (t Text) manner(s *Said) {
+	for k := s.From - 1; k >= 0 && k >= s.From-4 && t.open(k); k-- {
+		switch w := t.word(k); {
+		case vague[w] && w != "good" && w != "say":
+			s.About = true
+		case further[w]:
+			s.More = true
+		case final[w]:
+		case w != "a" && w != "an" && w != "the" && w != "just" && w != "of" && w != "other" && w != "good":
+			k = -1
+		}
+		if k >= 0 && final[t.word(k)] {
+			s.More = true
+		}
+	}
+	switch t.word(s.To) {
+	case "each", "apiece":
+		s.Each = true
+	case "more", "extra":
+		s.More = true
+	case "or":
+		if t.word(s.To+1) == "so" {
+			s.About = true
+		}
+	case "ish":
+		s.About = true
+	}
+	s.About = s.About || t.isNearly(*s)
+	t.bound(s)
+	for k := s.To; k < s.To+3 && t.open(k-1) && !isNumberWord(t.word(k)); k++ { // "a spoonful at a time", "one egg at a time"
+		s.Each = s.Each || t.word(k) == "at" && t.word(k+1) == "a" && t.word(k+2) == "time"
+	}
+}
+
+// bound reads "at least four hours", "up to three weeks".
+func (t Text) bound(s *Said) {
+	k := s.From - 1
+	for k > 0 && (t.word(k) == "a" || t.word(k) == "for" || t.word(k) == "another") {
+		k--
+	}
+	switch w := t.word(k); {
+	case w == "least" && t.word(k-1) == "at", w == "minimum":
+		s.AtLeast = true
+	case w == "to" && t.word(k-1) == "up", w == "most" && t.word(k-1) == "at", w == "maximum":
+		s.AtMost = true
+	}
+	s.AtLeast = s.AtLeast || t.word(s.To) == "minimum" || t.word(s.To) == "at" && t.word(s.To+1) == "least"
+	s.AtMost = s.AtMost || t.word(s.To) == "maximum" || t.word(s.To) == "at" && t.word(s.To+1) == "most" || t.word(s.To) == "tops"
+}
+
+// isNearly reads "just under half a kilo", "not quite a litre", "a bit over 200",
+// "shy of a pound", "200 grams give or take".
+func (t Text) isNearly(s Said) bool {
+	if t.word(s.To) == "give" && t.word(s.To+1) == "or" || t.word(s.To) == "and" && t.word(s.To+1) == "a" && t.word(s.To+2) == "bit" {
+		return true
+	}
+	switch t.word(s.From - 1) {
+	case "under", "over", "quite", "above", "below":
+		return t.open(s.From - 1)
+	case "of":
+		w := t.word(s.From - 2)
+		return w == "shy" || w == "short" || w == "region" || w == "neighbourhood"
+	case "than":
+		w := t.word(s.From - 2)
+		return (w == "more" || w == "less") && littles[t.word(s.From-3)]
+	}
+	return false
+}
+
+var littles = SetOf("bit little touch tad shade fraction hair")

@@ -1,0 +1,72 @@
+package speech
+
+import "benchproof/kitchen/measure"
+
+var (
+	afterNot  = SetOf("percent o'clock am pm a.m p.m dollars dollar euros euro quid pence cents bucks years year months month th century centuries kilometres kilometers miles metres meters km degrees-turn times")
+	cooler    = SetOf("cooler lower less hotter higher warmer colder")
+	turnNouns = SetOf("turn angle turns bend rotation")
+)
+
+// isOtherwise tells numbers that are no amounts: years, prices, percentages,
+// times of day, differences of heat and angles.
+func (t Text) isOtherwise(s Said) bool {
+	next := t.word(s.To)
+	switch s.Kind {
+	case Measure:
+		return t.isPrice(s)
+	case Count:
+		if afterNot[next] && next != "times" || next == "past" || next == "per" && t.word(s.To+1) == "cent" || t.word(s.From-1) == "minus" {
+			return true
+		}
+	case Heat:
+		before := t.word(s.From - 1)
+		return before == "minus" || cooler[next] || turnNouns[next] || before == "by" || t.turnsAround(s)
+	case Time:
+		return next == "past" || next == "fast" || next == "slow" || next == "late" || next == "early" || next == "away"
+	}
+	return false
+}
+
+// isPrice tells "two pounds ninety a block" from a weight.
+func (t Text) isPrice(s Said) bool {
+	if s.Unit != measure.Pound {
+		return false
+	}
+	n, ok := t.number(s.To)
+	if !ok || !t.open(s.To-1) || n.part || n.value.Cmp(measure.Whole(100)) >= 0 {
+		return false
+	}
+	if _, _, unit := t.unit(n.to, !n.words); unit {
+		return false
+	}
+	return n.to >= len(t.Words) || !t.open(n.to-1) || joins[t.word(n.to)] || t.word(n.to) == "each" || t.word(n.to) == "per"
+}
+
+// turnsAround tells "turn the tray ninety degrees" from a heat.
+func (t Text) turnsAround(s Said) bool {
+	if s.Oven != "" || s.Scale != "" {
+		return false
+	}
+	for k := s.From - 1; k >= 0 && k >= s.From-5; k-- {
+		switch t.word(k) {
+		case "turn", "rotate", "spin", "twist", "turned", "rotated":
+			return !t.near(s.From, 6, ovens)
+		}
+		if t.Words[k].Stop == Sentence {
+			break
+		}
+	}
+	return false
+}
+
+// near tells whether one of the words stands within so many words before or
+// behind word i.
+func (t Text) near(i, reach int, words map[string]bool) bool {
+	for k := max(0, i-reach); k < min(len(t.Words), i+reach); k++ {
+		if words[t.Words[k].Text] {
+			return true
+		}
+	}
+	return false
+}
