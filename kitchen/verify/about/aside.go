@@ -131,7 +131,7 @@ func (r *Reading) isConditional(s speech.Said, from int) bool {
 	}
 	for k := s.To; k < len(r.Text.Words) && k < s.To+4 && !r.Text.Parts(k-1); k++ {
 		switch w := r.Text.Words[k].Text; {
-		case ours[w]:
+		case ours[w], written.Turns[w] && w != "and":
 			return false
 		case w == "would" || w == "wouldn't":
 			return true

@@ -20,7 +20,7 @@ func (r *Reading) comesBefore(i int, m written.Mention) bool {
 			return false
 		}
 	}
-	if sentences > 2 || sentences > 0 && !r.isAnnounced(i, m) || r.hasOwnAmount(i, m) {
+	if sentences > 2 || sentences > 0 && !r.isAnnounced(i, m) {
 		return false
 	}
 	if sentences > 0 && s.Kind == speech.Measure {
@@ -103,21 +103,6 @@ var pointing = speech.SetOf("it's that's there's want need use is")
 
 // weighing are words by which hosts lead to an amount.
 var weighing = speech.SetOf("weigh weighed weighing weighs measured measure sifted sieved soft softened cold warm melted already exactly you'd we'd here's comes total work works amount")
-
-// hasOwnAmount tells whether the mention before number i has an amount already.
-func (r *Reading) hasOwnAmount(i int, m written.Mention) bool {
-	s := r.Said[i]
-	for p := i - 1; p >= 0 && r.Said[p].To > m.From-4; p-- {
-		before := r.Said[p]
-		if before.From >= m.To {
-			return false
-		}
-		if before.Kind != speech.Share && !isLoose(before.Amount.Unit) && r.Ties[p].Item >= 0 && before.To <= m.From && names(m, r.Ties[p].Item) && !s.More && !r.Text.Pronoun(s.To) {
-			return true
-		}
-	}
-	return false
-}
 
 // isLoose tells of units that nobody measures.
 func isLoose(u measure.Unit) bool { return Loose[u] }

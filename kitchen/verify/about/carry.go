@@ -73,7 +73,7 @@ func (r *Reading) ahead(i int) int {
 const aheadReach = 6 // words behind a bare amount
 
 // again are words by which a host says an amount in other units.
-var again = speech.SetOf("that's that which is so or it's equals meaning call the")
+var again = speech.SetOf("that's that which is so or it's equals meaning call")
 
 // restates tells whether number i says again what number p says of item n: "two
 // sticks, that's a cup", "one tin, the 400 gram one".
@@ -82,8 +82,14 @@ func (r *Reading) restates(p, i, n int) bool {
 	if p != i-1 || b.From-a.To > 8 || a.Unit == b.Unit || b.Kind != speech.Measure || a.Kind == speech.Share || r.otherMention(a.To, b.From, n) {
 		return false
 	}
-	for k := max(a.To, b.From-3); k < b.From; k++ {
-		if w := r.Text.Words[k].Text; again[w] && (w != "the" || r.Text.At(b.To) == "one" || r.Text.At(b.To) == "ones") {
+	return r.saysAgain(a.To, b.From) || r.Text.At(b.From-1) == "the" && (r.Text.At(b.To) == "one" || r.Text.At(b.To) == "ones")
+}
+
+// saysAgain tells whether words between two numbers lead from one to the other as
+// the same: "that's about".
+func (r *Reading) saysAgain(from, to int) bool {
+	for k := max(from, to-3); k < to; k++ {
+		if again[r.Text.Words[k].Text] {
 			return true
 		}
 	}

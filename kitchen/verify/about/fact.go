@@ -44,7 +44,7 @@ func (r *Reading) tieFact(i int) {
 	around := r.around(i)
 	best, top := -1, 0.0
 	for n, f := range r.Book.Facts {
-		if f.Kind != s.Kind || s.Kind == speech.Count && !share(nouns, f.Nouns) || !isPossible(s, f) {
+		if f.Kind != s.Kind || s.Kind == speech.Count && !share(nouns, f.Nouns) || !isPossible(s, f) || !EqualFact(s, f) && !r.contradicts(s, f) {
 			continue
 		}
 		if score, ok := r.scoreFact(i, s, n, around); ok && (best < 0 || score > top) {
@@ -56,7 +56,7 @@ func (r *Reading) tieFact(i int) {
 	}
 	if f := r.Book.Facts[best]; EqualFact(s, f) {
 		r.Ties[i].Fact, r.Ties[i].Agrees = best, true
-	} else if r.contradicts(s, f) {
+	} else {
 		r.Ties[i].Fact = best
 		r.Ties[i].firm = r.scoreVerb(i, s, f) > 0 || r.sharedWords(f, around) >= leastHere
 	}

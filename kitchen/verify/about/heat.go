@@ -62,7 +62,11 @@ func isTenfold(s, h speech.Said) bool {
 // isTarget tells a heat that something is brought to: "until it hits ninety".
 func (r *Reading) isTarget(s speech.Said) bool {
 	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
-		switch r.Text.Words[k].Text {
+		switch w := r.Text.Words[k].Text; w {
+		case "for":
+			if w := r.Text.At(k - 1); w == "waiting" || w == "looking" || w == "aiming" || w == "after" {
+				return true
+			}
 		case "until", "till", "reach", "reaches", "hits", "hit", "reads", "read", "see", "gets", "get", "comes", "come":
 			return true
 		}

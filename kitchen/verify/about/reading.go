@@ -57,6 +57,7 @@ func (t Tie) isTied() bool { return t.Item >= 0 || t.Fact >= 0 || t.Foreign != "
 
 // tieFoods ties amounts and counts to the foods that are named beside them.
 func (r *Reading) tieFoods() {
+	options := make([][]option, len(r.Said))
 	m := 0
 	for i, s := range r.Said {
 		t := &r.Ties[i]
@@ -64,19 +65,17 @@ func (r *Reading) tieFoods() {
 		for m < len(r.Mentions) && r.Mentions[m].To <= s.From-beforeReach {
 			m++
 		}
-		if s.Struck {
-			t.Aside = true
-			continue
+		if t.Aside = s.Struck; !s.Struck && (s.Kind == speech.Measure || s.Kind == speech.Count || s.Kind == speech.Share || s.Kind == speech.Length) {
+			options[i] = r.optionsOf(i, m)
 		}
-		switch s.Kind {
-		case speech.Measure, speech.Count, speech.Share:
-			r.tieFood(i, m)
-		case speech.Length:
-			if r.tieFood(i, m); t.Item >= 0 && r.Book.Items[t.Item].Line.Amount.Unit.Kind() != measure.Length {
-				t.Item = -1
-			}
+	}
+	r.align(options)
+	for i, s := range r.Said {
+		t := &r.Ties[i]
+		if s.Kind == speech.Length && t.Item >= 0 && r.Book.Items[t.Item].Line.Amount.Unit.Kind() != measure.Length {
+			t.Item = -1
 		}
-		t.Aside = r.isAside(s)
+		t.Aside = t.Aside || r.isAside(s)
 	}
 }
 

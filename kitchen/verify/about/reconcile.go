@@ -29,7 +29,7 @@ func (r *Reading) reconcile() {
 			t.Fact, t.Agrees, t.Aside = n, true, false
 			continue
 		}
-		if n := r.equalItem(i); n >= 0 {
+		if n := r.equalItem(i); n >= 0 && (t.Item < 0 || r.gapTo(i, n) < r.gapTo(i, t.Item)) {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
 		}
 	}
@@ -63,6 +63,21 @@ func (r *Reading) equalItem(i int) int {
 		}
 	}
 	return best
+}
+
+// gapTo counts the words between number i and the nearest mention of item n.
+func (r *Reading) gapTo(i, n int) int {
+	s := r.Said[i]
+	gap := 1 << 20
+	for _, m := range r.Mentions {
+		if m.From > s.To+nearFood {
+			break
+		}
+		if names(m, n) {
+			gap = min(gap, max(m.From-s.To, s.From-m.To, 0))
+		}
+	}
+	return gap
 }
 
 // isExactly tells whether a number is the amount of item n in its own unit.

@@ -1,0 +1,199 @@
+package about
+
+import (
+	"slices"
+
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// Hosts say amounts before their foods ("200 grams of flour") or behind them
+// ("flour, 200 grams"), and where nobody writes the stops down, "flour 200 grams
+// sugar 100 grams" could be read in both ways. So the amounts that stand near one
+// another are read together: of all ways to give each the food before it, the one
+// behind it or none, that is taken which speaks most for itself, as one way of
+// speaking and with no food measured twice.
+
+// option is one food that an amount can be tied to.
+type option struct {
+	mention int // index into Mentions; −1 for none
+	before  bool
+	score   float64
+	from    int // the option of the number before that leads to it best
+}
+
+const (
+	alignReach  = 25   // words between two numbers that are read together
+	sameWay     = 0.6  // both have their food on the same side
+	otherWay    = -0.3 // they do not
+	sameMention = -1.5 // both have the same food
+)
+
+// align ties numbers to the foods named beside them; options are those of each
+// number, none of a number that is settled otherwise.
+func (r *Reading) align(options [][]option) {
+	last := -1 // the number with options before
+	for i := range options {
+		if len(options[i]) == 0 {
+			continue
+		}
+		near := last >= 0 && r.Said[i].From-r.Said[last].To <= alignReach
+		if last >= 0 && !near {
+			r.settleBack(options, last)
+		}
+		for k := range options[i] {
+			o := &options[i][k]
+			o.from = -1
+			if near {
+				o.from = r.bestBefore(options[last], last, i, *o)
+				o.score += options[last][o.from].score + r.passing(options[last][o.from], *o, last, i)
+			}
+		}
+		last = i
+	}
+	if last >= 0 {
+		r.settleBack(options, last)
+	}
+}
+
+// bestBefore gives the option of number last that leads best to one of number i.
+func (r *Reading) bestBefore(before []option, last, i int, o option) int {
+	best, top := 0, -1e9
+	for k, b := range before {
+		if score := b.score + r.passing(b, o, last, i); score > top {
+			best, top = k, score
+		}
+	}
+	return best
+}
+
+// passing weighs how well an option of number i goes with one of number last
+// before it.
+func (r *Reading) passing(a, b option, last, i int) float64 {
+	switch {
+	case a.mention < 0 || b.mention < 0:
+		return 0
+	case a.mention == b.mention && r.Said[last].Kind == speech.Share:
+		return 0 // "half the sugar, that's 50 grams"
+	case a.mention == b.mention && r.Said[last].Unit != r.Said[i].Unit && r.saysAgain(r.Said[last].To, r.Said[i].From):
+		return 0 // "three racks, that's six pounds"
+	case a.mention == b.mention && !r.Said[i].More && !r.isOfThem(r.Said[i].To):
+		return sameMention
+	case a.before == b.before:
+		return sameWay
+	}
+	return otherWay
+}
+
+// settleBack ties the numbers on the best way that ends at number i, in their
+// order, for what was said before tells of what is said next.
+func (r *Reading) settleBack(options [][]option, i int) {
+	best := 0
+	for k, o := range options[i] {
+		if o.score > options[i][best].score {
+			best = k
+		}
+	}
+	type step struct{ number, option int }
+	var way []step
+	for ; best >= 0; i-- {
+		if len(options[i]) > 0 {
+			way = append(way, step{i, best})
+			best = options[i][best].from
+		}
+	}
+	slices.Reverse(way)
+	for _, s := range way {
+		if o := options[s.number][s.option]; o.mention >= 0 {
+			r.settle(s.number, o)
+		}
+	}
+}
+
+// settle ties number i to the food of an option.
+func (r *Reading) settle(i int, o option) {
+	s, t, m := r.Said[i], &r.Ties[i], r.Mentions[o.mention]
+	n := r.choose(i, m)
+	if m.Foreign && !(s.Kind == speech.Measure && r.EqualItem(s, n)) { // a food by a name near its own may be meant
+		if s.Kind == speech.Measure {
+			t.Foreign = r.Text.Quote(m.From, m.To)
+		}
+		return
+	}
+	t.Item, t.before = n, o.before
+	t.Of = !o.before && r.isPartOf(s, m)
+	t.firm = !o.before && m.From-s.To <= 2 || o.before && s.From-m.To <= 1
+}
+
+// optionsOf gives the ways to tie number i; first is the first mention that may
+// stand near enough before it. None if the number is settled without.
+func (r *Reading) optionsOf(i, first int) []option {
+	s := r.Said[i]
+	behind, before := -1, -1
+	for m := first; m < len(r.Mentions) && r.Mentions[m].From < s.To+afterReach; m++ {
+		switch mm := r.Mentions[m]; {
+		case mm.To <= s.From:
+			before = m
+		case behind < 0 && mm.To > s.To && r.reaches(i, mm):
+			behind = m
+		}
+	}
+	if behind < 0 && r.tieForeign(i) {
+		return nil
+	}
+	options := []option{{mention: -1}}
+	if behind >= 0 {
+		options = append(options, option{mention: behind, score: r.scoreBehind(s, r.Mentions[behind])})
+	}
+	if before >= 0 && r.comesBefore(i, r.Mentions[before]) {
+		options = append(options, option{mention: before, before: true, score: r.scoreBefore(s, r.Mentions[before])})
+	}
+	if len(options) > 1 {
+		return options
+	}
+	if !r.tieForeignBefore(i) {
+		r.tieUnit(i)
+	}
+	return nil
+}
+
+// scoreBehind weighs a food behind its amount.
+func (r *Reading) scoreBehind(s speech.Said, m written.Mention) float64 {
+	score := 1.2 - 0.15*float64(max(m.From-s.To, 0)) + r.scoreValue(s, m)
+	if r.Text.At(s.To) == "of" && !r.Text.Pronoun(s.To) {
+		score += 1.15
+	}
+	if r.Text.Words[s.To-1].Stop == speech.Clause {
+		score -= 1.5
+	}
+	return score
+}
+
+// scoreBefore weighs a food before its amount.
+func (r *Reading) scoreBefore(s speech.Said, m written.Mention) float64 {
+	score := 1 - 0.12*float64(s.From-m.To) + r.scoreValue(s, m)
+	if r.Text.Words[s.To-1].Stop != speech.None {
+		score += 0.8
+	}
+	if r.isOfThem(s.To) {
+		score += 2
+	}
+	if pointing[r.Text.At(s.From-1)] {
+		score += 0.4
+	}
+	return max(score, 0.1) // it may stand alone
+}
+
+// scoreValue weighs whether an amount can be that of a food, and is.
+func (r *Reading) scoreValue(s speech.Said, m written.Mention) float64 {
+	score := -0.5
+	for _, n := range m.Items {
+		if r.EqualItem(s, n) {
+			return 1
+		}
+		if r.Scale.Comparable(s, r.Book.Items[n].Line) {
+			score = 0
+		}
+	}
+	return score
+}

@@ -1,0 +1,119 @@
+package verify_test
+
+import (
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/verify"
+)
+
+var firstNumber = regexp.MustCompile(`^\D*?(\d+(?:\.\d+)?)`)
+
+// rewritten changes the number in the recipe's text that a is said for; ok is
+// false where it is not plain which one that is.
+func rewritten(text string, a verify.Amount) (changed string, ok bool) {
+	lines := strings.Split(text, "\n")
+	if a.Number < 1 || a.Number > len(lines) {
+		return "", false
+	}
+	line := lines[a.Number-1]
+	said := inFigures([]verify.Cue{{Text: a.Said}})[0].Text
+	m := firstNumber.FindStringSubmatch(said)
+	if m == nil || strings.ContainsAny(said, "½¼¾/") || strings.Contains(said, "half") || strings.Contains(said, "quarter") {
+		return "", false
+	}
+	number := regexp.MustCompile(`(^|[^\d.½¼¾/])` + regexp.QuoteMeta(m[1]) + `($|[^\d.,½¼¾/])`)
+	if len(number.FindAllString(line, -1)) != 1 {
+		return "", false
+	}
+	value, err := strconv.ParseFloat(m[1], 64)
+	if err != nil {
+		return "", false
+	}
+	other := value * 1.5
+	if value < 10 {
+		other = value + 2
+	}
+	if value >= 100 && value < 260 && (strings.Contains(line, "°") || strings.Contains(line, "oven")) {
+		other = value + 20
+	}
+	line = number.ReplaceAllString(line, "${1}"+strconv.FormatFloat(other, 'f', -1, 64)+"${2}")
+	if upper := regexp.MustCompile(strconv.FormatFloat(other, 'f', -1, 64) + `–(\d+)`).FindStringSubmatch(line); upper != nil {
+		to, _ := strconv.ParseFloat(upper[1], 64)
+		line = strings.Replace(line, "–"+upper[1], "–"+strconv.FormatFloat(to+other-value, 'f', -1, 64), 1)
+	}
+	lines[a.Number-1] = line
+	return strings.Join(lines, "\n"), true
+}
+
+// What is no longer said must be found unsaid: each amount of an ingredient that
+// agrees is cut out of the captions in its turn.
+func TestAmountsLeftOut(t *testing.T) {
+	tried, missed := 0, 0
+	for _, c := range readCuts(t) {
+		if c.heldOut() {
+			continue
+		}
+		before := checker.Check(c.recipe, c.cues)
+		lines := map[int]int{}
+		for _, a := range before.Amounts {
+			lines[a.Number]++
+		}
+		for _, a := range before.Amounts {
+			cue := c.cues[a.Cue]
+			if a.Finding >= 0 || lines[a.Number] > 1 || cue.Text[a.From:a.To] != a.Said || !isIngredient(c.recipe, a.Number) {
+				continue
+			}
+			tried++
+			cues := slices.Clone(c.cues)
+			cues[a.Cue].Text = cue.Text[:a.From] + "some" + cue.Text[a.To:]
+			after := checker.Check(c.recipe, cues)
+			if !slices.ContainsFunc(after.Findings, func(f verify.Finding) bool { return f.Kind == verify.NotSaid && f.Number == a.Number }) {
+				missed++
+				t.Logf("%s: %v “%s” of “%s” is not missed", c.name, verify.Clock(cue.Start), a.Said, a.Line)
+			}
+		}
+	}
+	t.Logf("%d of %d left out not missed", missed, tried)
+}
+
+func isIngredient(r recipe.Recipe, number int) bool {
+	return slices.ContainsFunc(r.Components, func(c recipe.Component) bool {
+		return slices.ContainsFunc(c.Lines, func(l recipe.Line) bool { return l.Number == number })
+	})
+}
+
+// What agrees with the recipe must be found once the recipe says otherwise: every
+// number of the tuned-on cuts that agrees makes another cut with one slip more.
+func TestRecipesWrittenOtherwise(t *testing.T) {
+	tried, missed := 0, 0
+	for _, c := range readCuts(t) {
+		if c.heldOut() {
+			continue
+		}
+		before := checker.Check(c.recipe, c.cues)
+		text := readFile(t, "testdata/cuts/"+c.name+".recipe.txt")
+		for _, a := range before.Amounts {
+			if a.Finding >= 0 || !slices.ContainsFunc(c.marks, func(m mark) bool {
+				return m.kind == "agrees" && m.is(verify.Finding{Said: a.Said, At: c.cues[a.Cue].Start})
+			}) {
+				continue
+			}
+			changed, ok := rewritten(text, a)
+			if !ok {
+				continue
+			}
+			tried++
+			after := checker.Check(recipe.Reader{Larder: checker.Larder}.Read(changed), c.cues)
+			if !slices.ContainsFunc(after.Findings, func(f verify.Finding) bool { return f.Cue == a.Cue && f.Said == a.Said && f.Kind == verify.Differs }) {
+				missed++
+				t.Logf("%s: %v “%s” is not found where “%s” is changed", c.name, verify.Clock(c.cues[a.Cue].Start), a.Said, a.Line)
+			}
+		}
+	}
+	t.Logf("%d of %d slips missed", missed, tried)
+}
