@@ -135,7 +135,7 @@ func (j *judge) portionHere(i, n int) (written.Portion, bool) {
 func (j *judge) isHarmless(i, n int) bool {
 	s, l := j.Said[i], j.Book.Items[n].Line
 	switch {
-	case s.Each:
+	case s.Each, j.isOutput(s):
 		return true
 	case about.Loose[s.Amount.Unit] && !about.Loose[l.Amount.Unit], !j.Scale.Comparable(s, l):
 		return true
@@ -143,6 +143,19 @@ func (j *judge) isHarmless(i, n int) bool {
 		return true
 	}
 	return j.isAbsurd(s, l)
+}
+
+// isOutput tells what something comes to: "the paste makes about 320 grams".
+func (j *judge) isOutput(s speech.Said) bool {
+	k := s.From - 1
+	for k > 0 && written.IsAbout(j.Text.At(k)) {
+		k--
+	}
+	switch j.Text.At(k) {
+	case "makes", "yields", "gives":
+		return true
+	}
+	return false
 }
 
 // isList tells whether an amount without a unit stands in a list of amounts or

@@ -3,8 +3,10 @@ package verify
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/verify/about"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
@@ -18,7 +20,7 @@ func (j *judge) missing() {
 	}
 	for n, it := range j.Book.Items {
 		l := it.Line
-		if !l.HasAmount || l.ToTaste || l.Optional || about.Loose[l.Amount.Unit] || j.isSaid(n) {
+		if !l.HasAmount || l.ToTaste || l.Optional || about.Loose[l.Amount.Unit] || isMade(l) || j.isSaid(n) {
 			continue
 		}
 		j.miss(j.whereFood(n), Finding{Written: measureOf(l), Line: l.Text, Number: l.Number})
@@ -36,6 +38,18 @@ func (j *judge) missing() {
 		}
 		j.miss(j.whereStep(f.Place), Finding{Written: f.Text, Line: f.Line, Number: f.Number})
 	}
+}
+
+// isMade tells of a line that is made in the recipe itself: "900 ml stock (from
+// above)", "160 g paste (half of the batch)".
+func isMade(l recipe.Line) bool {
+	text := strings.ToLower(l.Text)
+	for _, from := range []string{"from above", "see above", "from below", "see below", "of the batch", "above)"} {
+		if strings.Contains(text, from) {
+			return true
+		}
+	}
+	return false
 }
 
 // isSaid tells whether an amount was said of line n, or that amount of the same

@@ -44,7 +44,7 @@ const maxParts = 8
 func (j *judge) addUp(n int, said []int) {
 	var parts []int
 	for _, i := range said {
-		if s := j.Said[i]; s.Kind == speech.Share || s.Each || j.Ties[i].Aside || j.EqualItem(s, n) {
+		if s := j.Said[i]; s.Kind == speech.Share || s.Each || j.Ties[i].Aside || j.EqualItem(s, n) || len(parts) > 0 && j.isAgain(parts[len(parts)-1], i, n) {
 			continue
 		}
 		parts = append(parts, i)
@@ -60,12 +60,34 @@ func (j *judge) addUp(n int, said []int) {
 func (j *judge) sumEnd(n int, parts []int) int {
 	var sum []speech.Said
 	for to := 0; to < len(parts) && to < maxParts; to++ {
+		if to > 0 && !j.goesOn(parts[to-1], parts[to]) {
+			return 0
+		}
 		sum = append(sum, j.Said[parts[to]])
 		if total, ok := j.Sum(sum, n); to > 0 && ok && j.EqualItem(total, n) {
 			return to + 1
 		}
 	}
 	return 0
+}
+
+// isAgain tells whether number i says number p again in another unit: "two pounds,
+// that's thirty two ounces".
+func (j *judge) isAgain(p, i, n int) bool {
+	if j.Said[p].Unit == j.Said[i].Unit || j.Said[p].Kind != speech.Measure || j.Said[i].Kind != speech.Measure {
+		return false
+	}
+	same, ok := j.Scale.Amount(j.Said[i], j.Said[p].Amount, j.Book.Items[n].Line)
+	return ok && same
+}
+
+// partReach is how many words apart the parts of one amount may be said, where
+// nothing tells that they are parts.
+const partReach = 60
+
+// goesOn tells whether number i can be another part behind number p.
+func (j *judge) goesOn(p, i int) bool {
+	return j.Said[i].From-j.Said[p].To < partReach || j.Said[i].More || j.Ties[i].Of || j.isFirstPart(p)
 }
 
 // arePartsOf tells whether amounts that are no whole are parts of it: every one
@@ -101,7 +123,7 @@ func (j *judge) isShareOf(p, i, n int) bool {
 // "first", "to begin with".
 func (j *judge) isFirstPart(i int) bool {
 	s := j.Said[i]
-	return j.Text.Near(s.From, s.To, 6, "first", "start", "begin", "now", "later") || j.isReserved(i)
+	return j.Text.Near(s.From, s.To, 6, "first", "start", "begin") || j.Text.NearBehind(s.To, 6, "now", "later") || j.isReserved(i)
 }
 
 func (j *judge) isReserved(i int) bool {

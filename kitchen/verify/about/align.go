@@ -3,6 +3,7 @@ package about
 import (
 	"slices"
 
+	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
 )
@@ -122,31 +123,35 @@ func (r *Reading) settle(i int, o option) {
 	}
 	t.Item, t.before = n, o.before
 	t.Of = !o.before && r.isPartOf(s, m)
-	t.firm = !o.before && m.From-s.To <= 2 || o.before && s.From-m.To <= 1
+	t.firm = !o.before && m.From-s.To <= 2 || o.before && s.From-m.To <= 4
 }
 
 // optionsOf gives the ways to tie number i; first is the first mention that may
 // stand near enough before it. None if the number is settled without.
 func (r *Reading) optionsOf(i, first int) []option {
 	s := r.Said[i]
-	behind, before := -1, -1
+	behind, before := -1, []int{}
 	for m := first; m < len(r.Mentions) && r.Mentions[m].From < s.To+afterReach; m++ {
 		switch mm := r.Mentions[m]; {
+		case r.isMissing(mm):
 		case mm.To <= s.From:
-			before = m
+			before = append(before, m)
 		case behind < 0 && mm.To > s.To && r.reaches(i, mm):
 			behind = m
 		}
 	}
-	if behind < 0 && r.tieForeign(i) {
+	adjacent := len(before) > 0 && s.From-r.Mentions[before[len(before)-1]].To <= 1 && r.Text.At(s.To) != "of"
+	if behind < 0 && !adjacent && r.tieForeign(i) {
 		return nil
 	}
 	options := []option{{mention: -1}}
 	if behind >= 0 {
 		options = append(options, option{mention: behind, score: r.scoreBehind(s, r.Mentions[behind])})
 	}
-	if before >= 0 && r.comesBefore(i, r.Mentions[before]) {
-		options = append(options, option{mention: before, before: true, score: r.scoreBefore(s, r.Mentions[before])})
+	for _, m := range before[max(0, len(before)-2):] {
+		if r.comesBefore(i, r.Mentions[m]) {
+			options = append(options, option{mention: m, before: true, score: r.scoreBefore(s, r.Mentions[m])})
+		}
 	}
 	if len(options) > 1 {
 		return options
@@ -155,6 +160,15 @@ func (r *Reading) optionsOf(i, first int) []option {
 		r.tieUnit(i)
 	}
 	return nil
+}
+
+// isMissing tells a food that is named for not being there: "with no sugar in it".
+func (r *Reading) isMissing(m written.Mention) bool {
+	switch r.Text.At(m.From - 1) {
+	case "no", "without":
+		return true
+	}
+	return false
 }
 
 // scoreBehind weighs a food behind its amount.
@@ -188,12 +202,22 @@ func (r *Reading) scoreBefore(s speech.Said, m written.Mention) float64 {
 func (r *Reading) scoreValue(s speech.Said, m written.Mention) float64 {
 	score := -0.5
 	for _, n := range m.Items {
-		if r.EqualItem(s, n) {
-			return 1
-		}
-		if r.Scale.Comparable(s, r.Book.Items[n].Line) {
-			score = 0
-		}
+		score = max(score, r.valueOf(s, n))
 	}
 	return score
+}
+
+// valueOf weighs whether an amount can be that of item n, and is. What only the
+// weight of a piece makes equal, says little.
+func (r *Reading) valueOf(s speech.Said, n int) float64 {
+	l := r.Book.Items[n].Line
+	switch {
+	case r.EqualItem(s, n) && (s.Kind == speech.Count || s.Unit.Kind() == l.Amount.Unit.Kind() || s.Unit == l.Packs.Unit):
+		return 1
+	case r.EqualItem(s, n) && s.Unit.Kind() != measure.Count && l.Amount.Unit.Kind() != measure.Count:
+		return 0.6
+	case r.Scale.Comparable(s, l):
+		return 0
+	}
+	return -0.5
 }

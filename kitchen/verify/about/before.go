@@ -1,6 +1,9 @@
 package about
 
 import (
+	"cmp"
+	"slices"
+
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
@@ -33,14 +36,14 @@ func (r *Reading) comesBefore(i int, m written.Mention) bool {
 	if s.Kind == speech.Count {
 		return r.countsBefore(s, gap)
 	}
-	return s.More || gap <= 7 || gap <= 12 && r.Text.Words[s.To-1].Stop != speech.None || gap <= 14 && pointing[r.Text.At(s.From-1)]
+	return s.More || gap <= 7 || gap <= 12 && r.Text.Words[s.To-1].Stop != speech.None || gap <= pointed && pointing[r.Text.At(s.From-1)]
 }
 
 // countsBefore tells whether a count behind its food, so many words away, counts
 // that food: "eggs, four", "eggs, you want four of them", "flour, 250".
 func (r *Reading) countsBefore(s speech.Said, gap int) bool {
 	if r.isOfThem(s.To) {
-		return gap <= 3 || gap <= 6 && r.isLight(s.From-gap, s.From)
+		return gap <= 6 || gap <= pointed && pointing[r.Text.At(s.From-1)]
 	}
 	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None
 	return gap <= 1 && ends || gap == 0 && same.Elided(s) && r.Text.At(s.To) == "and"
@@ -51,10 +54,27 @@ func (r *Reading) isOfThem(i int) bool {
 	if r.Text.Pronoun(i) {
 		return true
 	}
-	if r.Text.At(i) != "of" || r.Text.At(i+1) != "those" && r.Text.At(i+1) != "these" && r.Text.At(i+1) != "the" {
+	if r.Text.At(i) != "of" || !pronouns[r.Text.At(i+1)] {
 		return false
 	}
-	return r.Text.At(i+2) == "ones" || r.Text.At(i+3) == "ones"
+	for _, m := range r.mentionsAt(i+2, i+5) {
+		if m.To <= i+5 {
+			return false // "of those onions"
+		}
+	}
+	return r.Text.At(i+1) != "the" || r.Text.At(i+2) == "ones" || r.Text.At(i+3) == "ones"
+}
+
+var pronouns = speech.SetOf("those these that this the")
+
+// mentionsAt gives the mentions that begin between two words.
+func (r *Reading) mentionsAt(from, to int) []written.Mention {
+	first, _ := slices.BinarySearchFunc(r.Mentions, from, func(m written.Mention, word int) int { return cmp.Compare(m.From, word) })
+	last := first
+	for last < len(r.Mentions) && r.Mentions[last].From < to {
+		last++
+	}
+	return r.Mentions[first:last]
 }
 
 const (
@@ -97,6 +117,10 @@ func (r *Reading) isLight(from, to int) bool {
 	}
 	return true
 }
+
+// pointed is how many words may stand between a food and an amount that points
+// back to it.
+const pointed = 20
 
 // pointing are words right before an amount that point back to its food.
 var pointing = speech.SetOf("it's that's there's want need use is")

@@ -113,7 +113,7 @@ func (r *Reading) otherMention(from, to, n int) bool {
 // said so far.
 func (r *Reading) completes(i, n int) bool {
 	s, line := r.Said[i], r.Book.Items[n].Line
-	if s.Kind == speech.Count && !same.Elided(s) && !s.More && line.Amount.Unit.Kind() != measure.Count {
+	if s.Kind == speech.Count && !s.More && (!same.Elided(s) && line.Amount.Unit.Kind() != measure.Count || len(written.Nouns(r.Text, s)) > 0) {
 		return false
 	}
 	parts := []speech.Said{s}
@@ -161,5 +161,3 @@ func (r *Reading) Sum(parts []speech.Said, n int) (sum speech.Said, ok bool) {
 	}
 	return sum, true
 }
-
-var _ = written.Meaning

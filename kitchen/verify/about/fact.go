@@ -20,6 +20,7 @@ const (
 	scoreVerb    = 1.0  // both have the same verb
 	scoreImplied = 1.2  // a time right behind an oven's setting, and one of baking
 	scoreNext    = 0.3  // the next time in the method
+	scoreSlip    = 1.0  // the number is right and the unit is not
 	scoreHandled = 0.5  // a host gives something its time
 	scoreOther   = 0.5  // taken off where the verb is another step's
 	leastWords   = 1.0  // shared words without which nothing is tied elsewhere
@@ -102,12 +103,31 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	case s.Article && s.Unit == measure.Minute && f.Amount.From.Cmp(measure.Whole(20)) > 0:
 		return false // "it sits there for a minute" is no measure
 	}
-	if s.Night && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) || r.Text.At(s.From-1) == "in" {
+	if s.Night && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) || within[r.leadOf(s)] {
 		return false // "it's gone overnight", "you can do that in ten minutes"
 	}
 	part := written.IsPartTime(r.Text, s)
+	if part && f.Part && behindParts[r.Text.At(s.To)] && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) {
+		return false // "it's got thirty seconds left"
+	}
 	return !f.Total && part == f.Part && !r.isTold(s)
 }
+
+var behindParts = speech.SetOf("left in gone later into")
+
+// leadOf gives the word that leads to a number, behind "about", "a good" and the
+// like.
+func (r *Reading) leadOf(s speech.Said) string {
+	k := s.From - 1
+	for written.IsAbout(r.Text.At(k)) {
+		k--
+	}
+	return r.Text.At(k)
+}
+
+// within are words before a time that make it no length of work: "a window of
+// forty seconds".
+var within = speech.SetOf("in of within than")
 
 // scoreFact weighs how likely number i, read as s, is about fact n; ok is false where
 // nothing speaks for it.
@@ -125,6 +145,9 @@ func (r *Reading) scoreFact(i int, s speech.Said, n int, around []near) (score f
 	if same {
 		score += scoreEqual
 		least /= 2
+	}
+	if s.Kind == speech.Heat && isScaleSlip(s, f) || s.Kind == speech.Time && !same && IsUnitSlip(s, f.Said) {
+		score += scoreSlip
 	}
 	if same && s.Kind == speech.Heat {
 		score++ // where an oven has two settings, the one that is said is meant
@@ -168,7 +191,11 @@ func (r *Reading) scoreFact(i int, s speech.Said, n int, around []near) (score f
 	if r.isNext(i, n) {
 		score += scoreNext
 	}
-	return score, shared+verb+r.handled(s) >= least
+	handled := r.handled(s)
+	if handled == 0 && s.Kind == speech.Time && r.Text.At(s.From-1) == "for" && s.Unit == f.Unit && !isFarBy(s, f, close) && r.isOfThing(s.From-1) {
+		handled = scoreHandled // "it stays like this for two hours"
+	}
+	return score, shared+verb+handled >= least
 }
 
 // isNext tells whether fact n is the next time in the method behind the one that
@@ -208,6 +235,20 @@ func (r *Reading) handled(s speech.Said) float64 {
 	return 0
 }
 
+// isOfThing tells whether the subject of what is said before word k is what is
+// cooked, or the viewer: "it stays like this for".
+func (r *Reading) isOfThing(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-8 && !r.Text.Parts(n); n-- {
+		switch w := r.Text.Words[n].Text; {
+		case things[w] || w == "it's" || w == "they're" || w == "you" || w == "we":
+			return true
+		case w == "i" || w == "he" || w == "she" || kin[w] || crowds[w]:
+			return false
+		}
+	}
+	return false
+}
+
 var (
 	gives  = speech.SetOf("give gives giving leave leaving let")
 	things = speech.SetOf("it them they that these those this")
@@ -215,15 +256,21 @@ var (
 	into   = speech.SetOf("in back on leave left let")
 )
 
-// far is how many times a time is another one's that is not said for it.
-const far = 15
+const (
+	far   = 15 // how many times a time is another one's that is not said for it
+	close = 4  // and how many times at most where little speaks for it
+)
 
 // isFar tells times of quite another size, but for slips that are known.
 func isFar(s speech.Said, f written.Fact) bool {
 	if IsUnitSlip(s, f.Said) || isTenfold(s, f.Said) {
 		return false
 	}
-	k := measure.Whole(far)
+	return isFarBy(s, f, far)
+}
+
+func isFarBy(s speech.Said, f written.Fact, times int64) bool {
+	k := measure.Whole(times)
 	return s.Amount.From.Cmp(f.Amount.To.Mul(k)) > 0 || s.Amount.To.Mul(k).Cmp(f.Amount.From) < 0
 }
 

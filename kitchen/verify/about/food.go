@@ -8,7 +8,7 @@ import (
 
 const (
 	afterReach  = 7  // words behind an amount in which its food can stand
-	beforeReach = 16 // words before it
+	beforeReach = 22 // words before it
 )
 
 // reaches tells whether the mention behind a number is what it measures.

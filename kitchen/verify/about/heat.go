@@ -43,6 +43,16 @@ func isHeatPossible(s speech.Said, f written.Fact) bool {
 	return s.Scale == "gas" || s.Scale == "F" // against what is written on another scale
 }
 
+// isScaleSlip tells the right number on the wrong scale.
+func isScaleSlip(s speech.Said, f written.Fact) bool {
+	for _, h := range f.Heats {
+		if s.Scale != "" && h.Scale != "" && s.Scale != h.Scale && same.Ranges(s.Amount.Range, h.Amount.Range) {
+			return true
+		}
+	}
+	return false
+}
+
 // soundsLike tells fifteen said for fifty and the like.
 func soundsLike(a, b measure.Amount) bool {
 	for tens := int64(3); tens <= 9; tens++ {
@@ -67,7 +77,7 @@ func (r *Reading) isTarget(s speech.Said) bool {
 			if w := r.Text.At(k - 1); w == "waiting" || w == "looking" || w == "aiming" || w == "after" {
 				return true
 			}
-		case "until", "till", "reach", "reaches", "hits", "hit", "reads", "read", "see", "gets", "get", "comes", "come":
+		case "until", "till", "reach", "reaches", "hits", "hit", "reads", "read", "see", "gets", "get", "comes", "come", "want", "wants", "need", "needs":
 			return true
 		}
 	}
@@ -77,10 +87,16 @@ func (r *Reading) isTarget(s speech.Said) bool {
 // scoreHeat adds what tells an oven's setting from other heats.
 func (r *Reading) scoreHeat(s speech.Said, f written.Fact, score, shared, least float64) (float64, bool) {
 	oven := s.Oven != "" || s.Scale == "gas"
+	if isScaleSlip(s, f) {
+		return score, true
+	}
 	if !oven && f.IsOven && r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "core", "middle", "inside", "reads", "read", "internal", "centre", "center", "thigh") && !r.Text.Near(s.From, s.To, 8, "oven") {
 		return score, false
 	}
-	if !f.IsOven && (r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "internal") || r.isTarget(s)) {
+	if !f.IsOven && r.Text.Near(s.From, s.To, 12, "thermometer", "probe", "internal") {
+		shared += scoreHandled
+	}
+	if !f.IsOven && r.isTarget(s) {
 		shared += scoreHandled
 	}
 	for k := max(0, s.From-10); k < min(len(r.Text.Words), s.To+6); k++ {

@@ -2,7 +2,7 @@ package speech
 
 import "benchproof/kitchen/measure"
 
-var takesBack = SetOf("sorry rather correction oops wait scratch")
+var takesBack = SetOf("sorry rather correction oops wait scratch excuse pardon lie hang")
 
 // strike marks what the speaker takes back: "two cups, sorry, three cups".
 func (t Text) strike(all []Said) {

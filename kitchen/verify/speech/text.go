@@ -256,6 +256,8 @@ func (t *Text) sign(cue int, text string, i int, c rune) {
 		} else if c == '–' || before == ' ' {
 			stop = Clause
 		}
+	case '×':
+		t.Words = append(t.Words, Word{Text: "x", Stem: "x", Cue: cue, At: i, End: i + utf8.RuneLen(c)})
 	case '$', '£', '€', '#':
 		t.Words = append(t.Words, Word{Text: string(c), Stem: string(c), Cue: cue, At: i, End: i + utf8.RuneLen(c)})
 	}
@@ -295,6 +297,18 @@ func (t Text) Near(from, to, reach int, words ...string) bool {
 	for k := to; k < len(t.Words) && k < to+reach && (k == 0 || t.Words[k-1].Stop != Sentence); k++ {
 		if is(k) {
 			return true
+		}
+	}
+	return false
+}
+
+// NearBehind is like Near, looking only behind to.
+func (t Text) NearBehind(to, reach int, words ...string) bool {
+	for k := to; k < len(t.Words) && k < to+reach && t.Words[k-1].Stop != Sentence; k++ {
+		for _, w := range words {
+			if t.Words[k].Text == w {
+				return true
+			}
 		}
 	}
 	return false

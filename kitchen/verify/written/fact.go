@@ -70,7 +70,8 @@ func (b *Book) readYield() {
 		return
 	}
 	from := len(b.Facts)
-	b.find(cut(y.Text), -1, 0)
+	text, _, _ := strings.Cut(y.Text, "(") // "Serves 24 (one 13 x 18 inch pan)"
+	b.find(cut(text), -1, 0)
 	for i := range b.Facts[from:] {
 		f := &b.Facts[from+i]
 		if f.Kind == speech.Count && len(f.Nouns) == 0 && y.Of != "" {

@@ -131,6 +131,12 @@ func plain(w string) string {
 // isVerb tells of a class whether it is something done to food.
 var isVerb = speech.SetOf("bake chill cool prove knead simmer boil fry brown soften roast whisk beat mix roll soak freeze toast marinate steep set drain melt steam poach grill cook rests fold stretch smoke rub blend reduce ferment cure churn")
 
+// IsAbout tells words that may stand between a number and what leads to it: "about",
+// "a good".
+func IsAbout(word string) bool { return abouts[word] }
+
+var abouts = speech.SetOf("about around roughly just only a good another maybe say the")
+
 // Turns are words by which talk comes to something else.
 var Turns = speech.SetOf("but so now then because okay right anyway well and here")
 
