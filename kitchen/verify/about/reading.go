@@ -67,7 +67,6 @@ func (r *Reading) tieFoods() {
 		}
 		if t.Aside = s.Struck; !s.Struck && (s.Kind == speech.Measure || s.Kind == speech.Count || s.Kind == speech.Share || s.Kind == speech.Length) {
 			options[i] = r.optionsOf(i, m)
-			r.dbgOpt(i, options[i])
 		}
 	}
 	r.align(options)
