@@ -107,10 +107,13 @@ func (j *judge) spokenParts(n int) bool {
 func (j *judge) isFactSaid(n int) bool {
 	f := j.Book.Facts[n]
 	for i, t := range j.Ties {
-		if t.Aside && t.Fact != n || j.Said[i].Kind != f.Kind {
+		if t.Fact == n {
+			return true
+		}
+		if t.Aside || j.Said[i].Kind != f.Kind {
 			continue
 		}
-		if t.Fact == n || f.Kind == speech.Heat && about.EqualFact(j.Said[i], f) {
+		if f.Kind == speech.Heat && about.EqualFact(j.Said[i], f) {
 			return true
 		}
 		if t.Fact >= 0 && j.Book.Facts[t.Fact].Total && j.Book.Facts[t.Fact].Place == f.Place {

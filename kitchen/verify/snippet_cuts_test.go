@@ -1,6 +1,7 @@
 package verify_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -36,9 +37,8 @@ func running(said string) []verify.Cue {
 	return cues
 }
 
-func TestShortCuts(t *testing.T) {
-	for _, s := range []short{
-		{"a host who chats", "pie", `hiya so it's pie week the thing i get asked for more than anything i think because my mum made it on here three years ago and she got more comments than me i'm not bitter
+var shortCuts = []short{
+	{"a host who chats", "pie", `hiya so it's pie week the thing i get asked for more than anything i think because my mum made it on here three years ago and she got more comments than me i'm not bitter
 
 so your chicken is thighs a kilo no bones and it goes in a pan with the stock four hundred and fifty mil of chicken stock and you just poach it gently twenty five minutes and don't let it boil like mad or it goes like a dishcloth then you take it out and pull it to bits with two forks
 
@@ -51,8 +51,8 @@ pastry is dead easy three hundred grams of plain flour a hundred and fifty grams
 oven two hundred or one eighty fan gas six right filling in the dish mine's a twenty six centimetre one pastry on the top crimp it brush it with beaten egg one egg and in it goes for forty to forty five minutes till it's golden brown
 
 then leave it stood for ten minutes it serves six it says but there's four of us and there's never any left see you next week it's fish`,
-			[]string{"differs: five minutes | 15 minutes", "differs: two tablespoons | 2 tsp (unit)", "differs: nine tablespoons | 5 tbsp"}},
-		{"two people", "brownies", `- Good evening. - Good evening! - We have one hour before the babysitter leaves, so these are the fast brownies. - They are not fast. - They're fast for you. You eat them.
+		[]string{"differs: five minutes | 15 minutes", "differs: two tablespoons | 2 tsp (unit)", "differs: nine tablespoons | 5 tbsp"}},
+	{"two people", "brownies", `- Good evening. - Good evening! - We have one hour before the babysitter leaves, so these are the fast brownies. - They are not fast. - They're fast for you. You eat them.
 
 - Oven first. One seventy. - Ours is a fan. - Then one fifty. Gas three if you're my mother. And the tin is twenty three centimetres, square, with paper in it.
 
@@ -65,8 +65,8 @@ then leave it stood for ten minutes it serves six it says but there's four of us
 - It bakes for twenty-four to twenty-six minutes. - And we watch it. - We watch it like a hawk. It wants a wobble. You can't put a wobble back.
 
 - And now the hard part, an hour in the tin, and then the fridge for four hours. - We don't have four hours. - We'll have some tomorrow. Sixteen squares. - Fifteen. - What? - I said sixteen.`,
-			[]string{"differs: four | 3", "differs: two hundred grams | 100g", "differs: four hours | 2 hours"}},
-		{"an old hand", "chutney", `Morning. You find me in the shed, because my wife won't have vinegar boiled in the house since the incident of 2008. I've twenty two tomato plants and they've all been lazy, so this is a green tomato year.
+		[]string{"differs: four | 3", "differs: two hundred grams | 100g", "differs: four hours | 2 hours"}},
+	{"an old hand", "chutney", `Morning. You find me in the shed, because my wife won't have vinegar boiled in the house since the incident of 2008. I've twenty two tomato plants and they've all been lazy, so this is a green tomato year.
 
 One and a half kilos of green tomatoes. I chop them with a bread knife, on a board my grandfather made, and he's been gone forty years, and the board's outlasted three sheds. Onions, half a kilo of those. Put the salt over them, a tablespoon, and leave them overnight under a tea towel. It draws the water out.
 
@@ -75,8 +75,8 @@ Next day, drain them off. Now the rest: sultanas, a hundred and fifty grams. Lig
 Get it warm slowly so the sugar melts, fifteen minutes or so. Then it simmers for an hour and three quarters, and you stir it, and you think about your life. It's ready when you pull a spoon across the bottom and you can see the bottom for three seconds.
 
 Into hot jars; it'll make five. And then leave it six months. It's horrid on the day, it's nice by Christmas, and by Easter you'll hide it from visitors.`,
-			[]string{"differs: a hundred and fifty grams | 250g", "not written: a tablespoon", "differs: six months | 6 weeks", "not said:  | 50g"}},
-		{"a student", "ramen", `okay so what's up it's me and i've got forty minutes before football so we're doing ramen properly because my flatmate said ramen is a packet and i said right
+		[]string{"differs: a hundred and fifty grams | 250g", "not written: a tablespoon", "differs: six months | 6 weeks", "not said:  | 50g"}},
+	{"a student", "ramen", `okay so what's up it's me and i've got forty minutes before football so we're doing ramen properly because my flatmate said ramen is a packet and i said right
 
 so pork belly four hundred grams and i got it reduced it was two pound eighty which is basically a crime and you rub it with two tablespoons of mirin and a tablespoon of soy and you leave it for two hours so actually i did that before don't come at me
 
@@ -89,8 +89,8 @@ eggs two eggs boil them six and a half minutes i set three alarms and then strai
 noodles two hundred grams three minutes done right so bowls noodles broth pork egg spring onions four of them and sweetcorn a hundred grams
 
 that's it that is literally it serves two or one on a monday okay like and subscribe we're at three hundred and six`,
-			[]string{"differs: two hours and forty five minutes | 1 hour 45 minutes", "differs: fifty minutes | 15 minutes"}},
-		{"a careful baker", "hotcross", `Hello, and welcome to the bakery. It's Lent, it's raining, and we'll make about nine hundred of these before Sunday, but you only need twelve.
+		[]string{"differs: two hours and forty five minutes | 1 hour 45 minutes", "differs: fifty minutes | 15 minutes"}},
+	{"a careful baker", "hotcross", `Hello, and welcome to the bakery. It's Lent, it's raining, and we'll make about nine hundred of these before Sunday, but you only need twelve.
 
 Warm the milk, three hundred millilitres, with the butter, fifty grams, just until the butter has gone. You should be able to keep your finger in it.
 
@@ -103,8 +103,8 @@ Divide it into twelve. Ours weigh a hundred grams each and the boss checks. Shap
 Heat the oven to two hundred and twenty degrees, two hundred if it's a fan. Then the crosses: seventy-five grams of plain flour and five tablespoons of water, into a bag, and pipe. I trained a lad who did them all as question marks.
 
 Bake for twenty minutes. And while they're hot, the glaze.`,
-			[]string{"differs: three and a half hours | 1½ hours", "differs: eighteen grams | 80 g", "not said:  | 2 tbsp"}},
-		{"from the south", "gumbo", `Hey y'all, come on in out of the heat, it's ninety eight degrees on my porch and the dog's under the truck.
+		[]string{"differs: three and a half hours | 1½ hours", "differs: eighteen grams | 80 g", "not said:  | 2 tbsp"}},
+	{"from the south", "gumbo", `Hey y'all, come on in out of the heat, it's ninety eight degrees on my porch and the dog's under the truck.
 
 Now we're making gumbo and the first thing is the roux. That's three quarters of a cup of oil and a cup of flour in your heaviest pot, and you stir it thirty five minutes, medium heat, and you don't answer the phone. If it burns you start over. I burned one in 1988 and my mother-in-law is still telling it.
 
@@ -117,8 +117,8 @@ Meanwhile, brown your sausage, a pound and a half of andouille, about six minute
 Rice: two cups of long-grain. Four cups of water. Eighteen minutes, then take it off and let it steam for ten.
 
 Feeds eight, or four of my nephews.`,
-			[]string{"differs: six cloves | 5 cloves", "differs: Twelve | 2", "differs: a pound and a half | 1 pound"}},
-		{"a butcher's son", "lamb", `Right then. I'm the fourth butcher in my family and the first one who can cook, and I've got two point two kilos of lamb here, leg, bone in, and if your butcher won't leave the bone in, get another butcher.
+		[]string{"differs: six cloves | 5 cloves", "differs: Twelve | 2", "differs: a pound and a half | 1 pound"}},
+	{"a butcher's son", "lamb", `Right then. I'm the fourth butcher in my family and the first one who can cook, and I've got two point two kilos of lamb here, leg, bone in, and if your butcher won't leave the bone in, get another butcher.
 
 It's had two hours out of the fridge. Very important. Now with a small knife you make some slits, twenty four of them, I count because my dad counted, and in each one goes a bit of garlic, that's nine cloves, slivered, a bit of anchovy, four anchovies, and some rosemary, three sprigs. You won't taste fish. Everybody says that, and I've had two thousand customers not taste fish.
 
@@ -129,8 +129,8 @@ Now the oven. Two thirty to begin with, two ten if it's a fan, gas eight. Twenty
 Then it rests. Three hours, under foil, and I'm not joking.
 
 Beans now. Two shallots, thirty grams of butter, six minutes. Two tins of flageolets, four hundred gram tins, and a hundred and fifty mil of stock, and that bubbles for twelve minutes. Parsley, a tablespoon. And carve.`,
-			[]string{"differs: nine cloves | 6 cloves", "pair: one eighty, or one fifty fan | 180 °C / 160 °C fan / gas 4", "differs: one fifty fan | 160 °C fan", "pair: one fifty fan, gas four | 180 °C / 160 °C fan / gas 4", "differs: Three hours | 30 minutes"}},
-		{"bonfire night", "toffee", `okay so it's the second of november and you know what that means it means my kids have asked for toffee every day for a week and i've got three fillings booked for the twelfth
+		[]string{"differs: nine cloves | 6 cloves", "pair: one eighty, or one fifty fan | 180 °C / 160 °C fan / gas 4", "differs: one fifty fan | 160 °C fan", "pair: one fifty fan, gas four | 180 °C / 160 °C fan / gas 4", "differs: Three hours | 30 minutes"}},
+	{"bonfire night", "toffee", `okay so it's the second of november and you know what that means it means my kids have asked for toffee every day for a week and i've got three fillings booked for the twelfth
 
 so you need a tin twenty centimetres square and oil it really oil it i lost a tin in 2015 it's still got toffee in it
 
@@ -143,8 +143,8 @@ now you boil it and this is the scary bit you want your thermometer and you want
 pour it in and leave it ten minutes and then mark it in squares with a knife and then four hours to go cold and then you get to hit it with a hammer
 
 and it keeps two months in a tin in theory`,
-			[]string{"differs: five hundred and forty grams | 450 g", "differs: two months | 2 weeks"}},
-		{"an Italian teacher", "ravioli", `Buongiorno. Today ravioli, like I teach in the school, twelve students every week, and every week one of them cries. It is not hard. It is only flour and eggs and time.
+		[]string{"differs: five hundred and forty grams | 450 g", "differs: two months | 2 weeks"}},
+	{"an Italian teacher", "ravioli", `Buongiorno. Today ravioli, like I teach in the school, twelve students every week, and every week one of them cries. It is not hard. It is only flour and eggs and time.
 
 Flour, the double zero: three hundred grams. Three eggs. A teaspoon of oil, and my aunt in Modena will telephone me about this oil. You knead ten minutes. Ten! Not five and a coffee. And then the dough sleeps, half an hour, under a bowl.
 
@@ -155,8 +155,8 @@ Now we roll. One millimetre. You should read the newspaper through it, if there 
 Into boiling water with salt, and they need six minutes. And the butter, eighty grams, in a pan, with the zest of a lemon, two minutes, it must not go brown.
 
 Eight for each person. And nobody cries.`,
-			[]string{"differs: half an hour | 1 hour", "differs: sixteen grams | 60g", "differs: six minutes | 3 minutes"}},
-		{"precise, in a lab coat", "gelato", `Welcome back to the cold room. We're at minus eighteen in there and about twenty one out here, so let's be quick.
+		[]string{"differs: half an hour | 1 hour", "differs: sixteen grams | 60g", "differs: six minutes | 3 minutes"}},
+	{"precise, in a lab coat", "gelato", `Welcome back to the cold room. We're at minus eighteen in there and about twenty one out here, so let's be quick.
 
 Pistachios first, shelled, a hundred and fifty grams. Roast them at one sixty on the fan setting for eighteen minutes, and then they go through the grinder until they're a paste. That's roughly fifty percent fat, which is why it's so smooth.
 
@@ -167,8 +167,8 @@ Meanwhile four yolks, large, with a hundred and thirty grams of sugar and half a
 Paste in, strain it, and now patience: eight hours in the fridge. The fat needs to crystallise. I did a test with two, four, six and eight hours, and eight won.
 
 Thirty minutes in the machine, then four hours minimum in the freezer, and take it out a quarter of an hour before you serve it. That makes a litre.`,
-			[]string{"differs: eighteen minutes | 8 minutes", "differs: half a teaspoon | ¼ tsp", "differs: ninety three degrees | 83 °C"}},
-		{"out west", "cornbread", `howdy folks so there's two kinds of people in this world people who put sugar in cornbread and liars
+		[]string{"differs: eighteen minutes | 8 minutes", "differs: half a teaspoon | ¼ tsp", "differs: ninety three degrees | 83 °C"}},
+	{"out west", "cornbread", `howdy folks so there's two kinds of people in this world people who put sugar in cornbread and liars
 
 get your oven up to four twenty five and put a skillet in there ten inch cast iron mine's a hundred and four years old it came over the pass in a wagon well a station wagon and let that heat fifteen minutes
 
@@ -179,8 +179,8 @@ then your wet stuff one and three quarter cups buttermilk and two eggs whisk it 
 now jalapeños four of them chopped seeds in if you're brave six tablespoons of butter in the hot skillet let it foam pour it in the batter and the batter goes right back in that skillet hear that that's the sound
 
 bake it thirty to thirty two minutes and let it sit for ten before you cut it and that feeds eight or my brother earl`,
-			[]string{"differs: a tablespoon | 1 teaspoon (unit)", "differs: four | 2", "differs: thirty to thirty two minutes | 20 to 22 minutes"}},
-		{"by the sea", "ceviche", `Hello from the harbour. It's six in the morning, and I've just paid eleven pounds for a bream that was swimming at four, so let's not ruin it.
+		[]string{"differs: a tablespoon | 1 teaspoon (unit)", "differs: four | 2", "differs: thirty to thirty two minutes | 20 to 22 minutes"}},
+	{"by the sea", "ceviche", `Hello from the harbour. It's six in the morning, and I've just paid eleven pounds for a bream that was swimming at four, so let's not ruin it.
 
 You want four hundred grams of fillet, no skin, no bones. Sweet potato first, because it takes the longest: one sweet potato, boil it for twenty five minutes, let it go cold and slice it.
 
@@ -189,14 +189,145 @@ Red onion, one, as thin as you can, and into iced water for ten minutes; that ta
 Then lime juice: sixteen mil, which is about six limes, squeezed by hand, please. In goes the ginger, two centimetres of it, grated, and a red chilli. And it sits for eighty minutes. It'll go white from the outside in. When I worked in Lima we did two hundred covers a lunch, and the boss tasted every bowl.
 
 Onion in, fold it. And eat it now, right now, out of the bowl, looking at the sea.`,
-			[]string{"differs: sixteen mil | 160 ml (tenfold)", "differs: eighty minutes | 8 minutes (tenfold)", "not said:  | 20 g"}},
-	} {
+		[]string{"differs: sixteen mil | 160 ml (tenfold)", "differs: eighty minutes | 8 minutes (tenfold)", "not said:  | 20 g"}},
+	{"with the children in", "fishpie", `Right, hello, it's Sunday, it's chucking it down, and I've got three under ten in here so if something falls over just ignore it.
+
+It's fish pie. It's what my mum made every Friday of my life and I hated it till I was about twenty two. So potatoes. Floury ones, a kilo and a bit, one point one if you're the sort of person who weighs potatoes. Peel them, boil them, twenty minutes or till they fall off the knife. No, Freddie, that's hot.
+
+While they're on, the fish. Five hundred grams of smoked haddock, the pale one not the yellow one, and cod, two hundred and fifty. And that goes in a big pan with the milk. How much milk have we got, Edie? That's right, six hundred mil. And a couple of bay leaves. And it just trembles for eighteen minutes and then you lift it out and flake it, and don't chuck the milk, whatever you do don't chuck the milk.
+
+Mash. Drain your spuds, a hundred mil of milk in there and a hundred and sixty grams of butter because it's Sunday. Edie's mashing. She's got her grandad's arms.
+
+Sauce now. Fifty grams of butter, fifty of flour, two minutes on the heat, and then the fishy milk bit by bit, and four minutes at a simmer. Then your fish goes back in and the peas, a hundred and fifty grams, frozen's fine, and three eggs, boiled, cut in quarters, and a tablespoon of dill. I put a teaspoon of English mustard in as well.
+
+Two litre dish, that one, with the chip. Mash on the top, fork it. Two hundred, one eighty fan, gas six, thirty five minutes. It feeds five or it feeds four and the dog. Five minutes to calm down, and that's it, who's hungry?`,
+		[]string{"differs: eighteen minutes | 8 minutes", "differs: a hundred and sixty grams | 60g", "not written: a teaspoon"}},
+	{"a flannel shirt", "pancakes", `what's up everybody it's Saturday morning coffee number two and if you've got a sourdough starter you've got pancakes you just didn't know it
+
+so last night before bed i mixed up the sponge and that's one cup of starter and it doesn't have to be fed this is like the one time the starter doesn't care one and a quarter cups of flour all purpose and one cup of buttermilk and a tablespoon of sugar stir it up it's lumpy that's fine and i left it out on the counter ten to twelve hours i got up at seven and it looked like the moon
+
+okay griddle mine's my dad's it's from like 1961 it weighs thirty pounds and i'm gonna get that up to four twenty five and i've got a little laser thing for that
+
+now two eggs four tablespoons of melted butter beat that in and then the fun part three quarters of a teaspoon of baking soda and half a teaspoon of salt and watch it watch it it just blows up and let that go for five minutes
+
+quarter cup at a time on the griddle and some blueberries i've got a cup here but the dog got some so it's more like three quarters and then three minutes until the edges look dry and flip them and that's a minute and a half on that side
+
+and i keep them in the oven at two hundred till everybody's up and this makes fourteen of them which for my house is round one`,
+		[]string{"differs: four twenty five | 375°F", "differs: four tablespoons | 3 tablespoons"}},
+	{"from Dresden", "stollen", `So, hello, and welcome to Advent. My name is Jutta, I am in this country thirty one years and still I cannot find a good Stollen, so, we make it.
+
+You begin the day before. Three hundred grams of raisins, a hundred grams of the candied orange, and sixteen millilitres of rum, dark rum, over it. And this stays twelve hours. My husband says it smells like his uncle.
+
+Next day the yeast. Fresh yeast, forty two grams, this is one cube, in Germany it is always one cube. Into the lukewarm milk, a hundred and twenty millilitres, with a teaspoon of the sugar, and after fifteen minutes it must have a hat.
+
+Then the flour, five hundred grams. The sugar, ninety. Butter, and now don't be afraid, two hundred grams, soft. One egg. Half a teaspoon of cardamom, half a teaspoon of salt. And you knead, ten minutes, and then it rises for two hours in a warm place. I put it beside my mother. She is ninety four, she is always warm.
+
+Then in with the fruit and the almonds, a hundred and twenty grams, chopped. You divide it, there are two Stollen. For each a roll of marzipan, two hundred grams is for both together. Fold, like a blanket over the child. Thirty minutes more it must rise.
+
+The oven is a hundred and seventy five degrees, forty five minutes. And when it comes out, hot, hot, hot, the melted butter, all of it, two hundred grams, and then icing sugar till you see nothing, a hundred and fifty grams.
+
+Now the hard thing. Wrap it, and wait two weeks. I know. In my family we have hidden it in the piano.`,
+		[]string{"differs: sixteen millilitres | 60 ml", "differs: two hours | 1 hour", "differs: two hundred grams | 100 g"}},
+	{"with an interpreter", "tiramisu", `- So this is my grandmother, she's called Pina, she's eighty eight, and she doesn't speak English, so I'm going to say what she says. - Ciao. - That was ciao.
+
+- Okay. Five yolks. She says five, because four is for tourists. And sugar, a hundred and twenty grams, and you put it over a pan of water and whisk it for six minutes. There's a thermometer because I made her buy one, and it's got to get to seventeen degrees, and she's never once looked at it.
+
+- She wants it to cool now, ten minutes. She's asking if I've eaten. I've eaten, Nonna.
+
+- Mascarpone. Half a kilo. Not from the fridge. Beat it in, gently. And the whites, five of them, whisked for three minutes till you can hold the bowl over your head. She's doing it. She's eighty eight, somebody stop her.
+
+- Coffee: three hundred and fifty mil, real coffee. And Marsala, three tablespoons. She says my grandfather put six and that's why there's seven children.
+
+- Savoiardi, thirty of them. Two seconds each, in and out. If you count to three it's soup. Half of them in the dish, it's a twenty by thirty, then half the cream, then do it all again.
+
+- And then it's in the fridge for two hours. She says you can't hurry it. And two tablespoons of cocoa, right at the end, through the little sieve that's older than me. - Buono. - She says it's good.`,
+		[]string{"differs: seventeen degrees | 70 °C", "differs: five | 3", "differs: two hours | 8 hours"}},
+	{"an uncle at the drum", "jerk", `Yes, yes, welcome to the yard. Uncle Desmond here, and if you're looking for the quick version you've come to the wrong yard, this takes a day and a half and one crate of beer.
+
+Chicken legs, two kilos. Bone in, skin on. Now the seasoning. Allspice, pimento we call it, the berries, two teaspoons, and black peppercorns, a teaspoon. You grind them. You don't buy it ground, ground is dust.
+
+Then Scotch bonnets, and I use four, and my wife uses two, and my son he uses ketchup. Spring onion, six. Garlic, five cloves. Ginger, thirty grams. Brown sugar, two tablespoons. Soy sauce, sixty mil, and lime juice, eighty mil, that's about three limes if they're good ones. Oil, two tablespoons. Fresh thyme, a tablespoon of the leaves. Salt, two teaspoons. In the blender, two minutes, and don't put your face over it.
+
+You rub that in. Under the skin. In the joints. And then cover it up and it goes in the fridge for four hours. And you wash your hands, twice, before you touch anything you love.
+
+Fire. I light it and I leave it forty minutes to settle, and I want it sitting at about a hundred and sixty. Chicken on, lid down, fifty minutes, and I turn it every ten minutes, no more. And what you want at the bone is fifty five degrees. Then ten minutes on the board, and then the cleaver.
+
+I've been doing this since I was nine years old, on an oil drum, by the side of the road, a hundred pieces a night. Bless up.`,
+		[]string{"differs: two teaspoons | 2 tbsp (unit)", "differs: four hours | 24 hours", "differs: fifty five degrees | 75 °C"}},
+	{"two sisters", "samosas", `- Hi, I'm Reema. - And I'm the good one. - We're doing our mum's samosas, and for the record she's never measured anything in her life, so we had to stand there with scales, for about two years.
+
+- Pastry. Three hundred grams of flour, a teaspoon of salt, and ajwain, half a teaspoon. - Or cumin if you can't get it. - No. Ajwain. Eighty mil of oil, and you rub that in till it holds together like sand. And then a hundred and ten mil of water, a splash at a time. It should be stiff. - It should fight back. - And then it rests, three hours. Don't skip it.
+
+- Potatoes, six hundred grams, boil them eighteen minutes, and crush them, don't mash them. - You mash them. - I have never mashed them.
+
+- In a pan, tablespoon of oil, teaspoon of cumin seeds, thirty seconds. Then ground coriander, two teaspoons. Garam masala, one tablespoon. Amchoor, a teaspoon, that's the dried mango, it's the sour bit. - And chillies. - Two green chillies. A hundred and fifty grams of peas, the potatoes, and five minutes to let it all get to know each other. Then a good handful of fresh coriander.
+
+- Ten balls of dough, roll them to fifteen centimetres, cut them in half. So that's twenty. - She can do maths now. - Cone, fill, pinch.
+
+- Then the oil. A litre. And it's low to start with, a hundred and fifty, that's the secret. Fry them for eighteen minutes. They should hardly bubble. Then turn it up to one eighty for two minutes, and they go gold. - And then you eat four standing up. - You ate six.`,
+		[]string{"differs: three hours | 30 minutes", "differs: one tablespoon | 1 tsp (unit)", "not said:  | 20 g", "differs: eighteen minutes | 8 minutes"}},
+	{"off the boats", "chowder", `mornin so i been lobsterin out of this harbor forty one years and i been makin chowder for about forty of em and the first year we don't discuss
+
+bacon first four ounces diced up in your pot seven minutes nice and crisp then you fish it out and you leave the fat in there that's the whole point of the fat
+
+butter two tablespoons one large onion and celery that's two ribs chopped and eighteen minutes don't brown it then a quarter cup of flour stir it two minutes and your clam juice three cups whisk it in slow
+
+potatoes yukon golds pound and a half i cut em about like dice and thyme two tablespoons of fresh thyme and a bay leaf and that goes fifteen minutes at a simmer till a fork goes in
+
+now the clams three cups chopped my wife's brother digs em i pay him in chowder and heavy cream one and a half cups and this is where folks mess up you heat it gentle five minutes you don't boil it a hundred and sixty five degrees and no more or the clams go to rubber bands
+
+then you let it set half an hour off the heat i know you're hungry everybody's hungry half a teaspoon of white pepper and the bacon on top
+
+feeds six it fed eleven once in the blizzard of seventy eight but we were thinner`,
+		[]string{"differs: eighteen minutes | 8 minutes", "differs: two tablespoons | 2 teaspoons (unit)"}},
+	{"on a Thursday night", "challah", `So it's Thursday night, the kids are finally in bed, all four of them, and this is my hour. This is challah. I make two every week, I've made, what, fifty two times nineteen, I'll let you work it out.
+
+Strong flour: five hundred and fifty grams. Yeast, the instant, eighteen grams. Salt, nine grams, and keep it off the yeast. Two eggs. Then honey, and you oil the cup first so it slides out, eighty grams of honey. Sunflower oil, sixty mil. And warm water, a hundred and ninety mil, and warm means warm like a bath for a baby, not warm like tea.
+
+Twelve minutes of kneading. I do it by hand, because it's the only quiet I get. And then it proves, an hour and forty five minutes. You could watch half a film. I fold laundry.
+
+When it's doubled you cut it into four. I know, I know, everybody does three. Roll them into ropes, about thirty five centimetres, and there's a video of the plait under this one, because I can't talk and plait.
+
+Then it proves again, fifty minutes. Oven on: one eighty, or one sixty if it's a fan, gas four. One yolk with a teaspoon of water, paint it, get in the cracks. And sesame seeds, a tablespoon.
+
+It bakes for forty two to forty five minutes. If you've a thermometer it's ninety degrees in the middle; if you haven't, knock on the bottom and see who answers. Then let it cool for an hour. You won't. Nobody has ever waited the hour.`,
+		[]string{"differs: eighteen grams | 8g", "differs: four | 6 ropes", "differs: forty two to forty five minutes | 32–35 minutes"}},
+}
+
+func (s short) findings(change func([]verify.Cue) []verify.Cue) []string {
+	var got []string
+	for _, f := range checker.Check(read(snippetRecipes[s.recipe]), change(running(s.said))).Findings {
+		got = append(got, worded(f))
+	}
+	return got
+}
+
+func TestShortCuts(t *testing.T) {
+	for _, s := range shortCuts {
 		t.Run(s.name, func(t *testing.T) {
-			var got []string
-			for _, f := range checker.Check(read(snippetRecipes[s.recipe]), running(s.said)).Findings {
-				got = append(got, worded(f))
+			if diff := cmp.Diff(s.want, s.findings(func(c []verify.Cue) []verify.Cue { return c })); diff != "" {
+				t.Errorf("(-want +got):\n%s", diff)
 			}
-			if diff := cmp.Diff(s.want, got); diff != "" {
+		})
+	}
+}
+
+// unpunctuated leaves the stops out of a finding.
+func unpunctuated(all []string) []string {
+	var out []string
+	for _, f := range all {
+		said, written, _ := strings.Cut(f, " | ")
+		kind, said, _ := strings.Cut(said, ":")
+		out = append(out, kind+": "+folded(said)+" | "+written)
+	}
+	slices.Sort(out)
+	return out
+}
+
+func TestShortCutsWithoutStops(t *testing.T) {
+	for _, s := range shortCuts {
+		t.Run(s.name, func(t *testing.T) {
+			if diff := cmp.Diff(unpunctuated(s.want), unpunctuated(s.findings(bare))); diff != "" {
 				t.Errorf("(-want +got):\n%s", diff)
 			}
 		})

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
 )
@@ -81,9 +82,19 @@ func (r *Reading) passing(a, b option, last, i int) float64 {
 	case a.mention == b.mention && !r.Said[i].More && !r.isOfThem(r.Said[i].To):
 		return sameMention
 	case a.before == b.before:
-		return sameWay
+		return sameWay - r.sameItem(a, b, i)
 	}
-	return otherWay
+	return otherWay - r.sameItem(a, b, i)
+}
+
+// sameItem is taken off where two mentions can only mean one line: "fresh thyme,
+// a tablespoon of the leaves".
+func (r *Reading) sameItem(a, b option, i int) float64 {
+	x, y := r.Mentions[a.mention].Items, r.Mentions[b.mention].Items
+	if len(x) == 1 && len(y) == 1 && x[0] == y[0] && !r.Said[i].More {
+		return 0.6
+	}
+	return 0
 }
 
 // settleBack ties the numbers on the best way that ends at number i, in their
@@ -180,7 +191,15 @@ func (r *Reading) scoreBehind(s speech.Said, m written.Mention) float64 {
 	if r.Text.Words[s.To-1].Stop == speech.Clause {
 		score -= 1.5
 	}
+	if same.Elided(s) && r.Text.At(s.To) != "of" && r.scoreValue(s, m) < 1 && !r.isCounted(m) {
+		score -= 1.3 // "at about a hundred and sixty chicken on"
+	}
 	return score
+}
+
+// isCounted tells whether a line that a mention can mean counts its food.
+func (r *Reading) isCounted(m written.Mention) bool {
+	return slices.ContainsFunc(m.Items, func(n int) bool { return r.Book.Items[n].Line.Amount.Unit.Kind() == measure.Count })
 }
 
 // scoreBefore weighs a food before its amount.
@@ -216,6 +235,8 @@ func (r *Reading) valueOf(s speech.Said, n int) float64 {
 		return 1
 	case r.EqualItem(s, n) && s.Unit.Kind() != measure.Count && l.Amount.Unit.Kind() != measure.Count:
 		return 0.6
+	case s.Kind == speech.Measure && s.Unit.Kind() == measure.Count && s.Unit == l.Amount.Unit:
+		return 0.5 // the food that is counted in cloves
 	case r.Scale.Comparable(s, l):
 		return 0
 	}

@@ -34,7 +34,7 @@ func (r *Reading) comesBefore(i int, m written.Mention) bool {
 		return gap <= 3
 	}
 	if s.Kind == speech.Count {
-		return r.countsBefore(s, gap)
+		return r.countsBefore(s, gap) || gap <= 4 && r.countsUnit(s, m)
 	}
 	return s.More || gap <= 7 || gap <= 12 && r.Text.Words[s.To-1].Stop != speech.None || gap <= pointed && pointing[r.Text.At(s.From-1)]
 }
@@ -46,7 +46,14 @@ func (r *Reading) countsBefore(s speech.Said, gap int) bool {
 		return gap <= 6 || gap <= pointed && pointing[r.Text.At(s.From-1)]
 	}
 	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None
-	return gap <= 1 && ends || gap == 0 && same.Elided(s) && r.Text.At(s.To) == "and"
+	return gap <= 1 && ends || gap == 0 && same.Elided(s)
+}
+
+// countsUnit tells whether a count counts what a line does: "celery, that's two
+// ribs".
+func (r *Reading) countsUnit(s speech.Said, m written.Mention) bool {
+	u, ok := measure.ParseUnit(r.Text.At(s.To))
+	return ok && slices.ContainsFunc(m.Items, func(n int) bool { return r.Book.Items[n].Line.Amount.Unit == u && u != measure.Each })
 }
 
 // isOfThem tells "of them", "of those large ones" at word i.

@@ -20,7 +20,7 @@ func (r *Reading) choose(i int, m written.Mention) int {
 		it := r.Book.Items[n]
 		score := r.usedHere(n, s.From, m.To+3) + 3*r.namedNear(s.From, it.Component)
 		if r.EqualItem(s, n) {
-			score += 2.5
+			score += 3
 		}
 		if it.Component == going {
 			score++

@@ -181,7 +181,7 @@ func (r *Reading) scoreFact(i int, s speech.Said, n int, around []near) (score f
 	}
 	switch s.Kind {
 	case speech.Count, speech.Measure, speech.Length:
-		return score, shared >= 0.3 || same || distance == 0 || f.Place < 0
+		return score, shared >= 0.3 || same || distance == 0 || f.Place < 0 || slices.Contains(f.Nouns, written.Pieces) && slices.Contains(written.Nouns(r.Text, s), written.Pieces)
 	case speech.Heat:
 		return r.scoreHeat(s, f, score, shared, least)
 	}

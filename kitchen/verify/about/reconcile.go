@@ -4,6 +4,7 @@ import (
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
 )
 
 // Most of what is said is as it is written, and most of what is written is said
@@ -100,6 +101,9 @@ func (r *Reading) isItemTied(n, i int) bool {
 // says, −1 for none.
 func (r *Reading) equalFact(i int) int {
 	s := r.Said[i]
+	if s.Kind == speech.Count && same.Elided(s) && (len(written.Nouns(r.Text, s)) == 0 || r.leadOf(s) == "at") {
+		s.Kind, s.Bare, s.Amount.Unit = speech.Heat, true, "" // "it's low to start with, a hundred and fifty"
+	}
 	if s.Kind != speech.Time && s.Kind != speech.Heat && s.Kind != speech.Length || s.Article {
 		return -1
 	}

@@ -60,7 +60,7 @@ func (t Text) isElidedTime(s, before Said) bool {
 	if s.From-before.To <= 2 && (lead == "and" || lead == "then") && withLid[t.word(s.To)] {
 		return true
 	}
-	if lead != "for" || s.From-before.To > 20 || t.open(s.To-1) && !joins[t.word(s.To)] && t.word(s.To) != "before" && t.word(s.To) != "after" {
+	if lead != "for" || s.From-before.To > 20 || t.open(s.To-1) && !t.Words[s.To-1].Rest && !joins[t.word(s.To)] && t.word(s.To) != "before" && t.word(s.To) != "after" {
 		return false
 	}
 	for k := s.From - 2; k >= s.From-5 && t.open(k); k-- {

@@ -11,7 +11,7 @@ import (
 func (t Text) articled(i int) (Said, bool) {
 	switch t.word(i) {
 	case "a", "an", "another":
-	case "teaspoon", "tablespoon", "cup":
+	case "teaspoon", "tablespoon", "cup", "pound", "litre", "kilo", "pint":
 		return t.unitAlone(i)
 	default:
 		return t.ordinal(i)
@@ -58,11 +58,15 @@ func (t Text) articled(i int) (Said, bool) {
 // unitAlone reads a unit that goes without its article in a list: "two cups of
 // flour, tablespoon of baking powder".
 func (t Text) unitAlone(i int) (Said, bool) {
-	if t.word(i+1) != "of" || !t.open(i) || beforeUnit[t.word(i-1)] && t.open(i-1) || t.word(i+2) == "the" {
-		return Said{}, false
-	}
 	u, ok := measure.ParseUnit(t.word(i))
-	return Said{Kind: Measure, From: i, To: i + 1, Unit: u, Amount: measure.Of(measure.Whole(1), u), Article: true}, ok
+	s := Said{Kind: Measure, From: i, To: i + 1, Unit: u, Amount: measure.Of(measure.Whole(1), u), Article: true}
+	if !ok || !t.open(i) || beforeUnit[t.word(i-1)] && t.open(i-1) {
+		return s, false
+	}
+	if t.half(&s, measure.Whole(1)); s.To > i+1 {
+		return s, true // "potatoes, pound and a half"
+	}
+	return s, t.word(i+1) == "of" && t.word(i+2) != "the" && u.Kind() == measure.Volume && u != measure.Pint && u != measure.Litre
 }
 
 // beforeUnit are words before a unit that make it a thing or a kind.

@@ -105,6 +105,8 @@ func (t Text) isSetting(s Said, n number) bool {
 	}
 	before := t.word(s.From - 1)
 	switch {
+	case t.isBrought(s, n):
+		return true
 	case n.short && leadsToSetting[before]:
 		return t.near(s.From, 12, ovens) || t.near(s.From, 10, heated)
 	case leadsToSetting[before]:
@@ -122,6 +124,26 @@ func (t Text) onThermometer(i int) bool {
 	}
 	return probes[t.word(i+1)] || probes[t.word(i+2)] || probes[t.word(i+3)]
 }
+
+// isBrought tells "get that up to four twenty five", "sitting at a hundred and
+// sixty": no noun follows.
+func (t Text) isBrought(s Said, n number) bool {
+	lead := s.From - 1
+	for w := t.word(lead); w == "about" || w == "around" || w == "a" || w == "roughly"; w = t.word(lead) {
+		lead--
+	}
+	if w := t.word(lead); w != "to" && w != "at" || n.to < len(t.Words) && t.open(n.to-1) && !joins[t.word(n.to)] {
+		return false
+	}
+	for k := lead - 1; k >= lead-4 && t.open(k); k-- {
+		if brings[t.word(k)] {
+			return true
+		}
+	}
+	return false
+}
+
+var brings = SetOf("up down get gets bring brings crank heat heats sitting sits settle settles hold holds drop drops turn turned keep")
 
 // besideHeat tells whether the number follows another setting: "190, 170 fan".
 func (t Text) besideHeat(s Said) bool {

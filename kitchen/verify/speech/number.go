@@ -248,7 +248,7 @@ func (t Text) hundreds(i int) (number, bool) {
 		if t.word(k) == "and" {
 			k++
 		}
-		if more, end, ok := t.below100(k); ok && t.open(to-1) {
+		if more, end, ok := t.below100(k); ok && t.open(to-1) && !(k == to && more < 10 && tens[t.word(end)] > 0) { // "two hundred one eighty"
 			v, to = v+more, end
 		}
 		n.value, n.to = measure.Whole(v), to

@@ -14,7 +14,7 @@ func (t Text) isOtherwise(s Said) bool {
 	next := t.word(s.To)
 	switch s.Kind {
 	case Measure:
-		return t.isPrice(s)
+		return t.isPrice(s) || t.isOfVessel(s)
 	case Count:
 		if afterNot[next] && next != "times" || next == "past" || next == "per" && t.word(s.To+1) == "cent" || t.word(s.From-1) == "minus" {
 			return true
@@ -27,6 +27,17 @@ func (t Text) isOtherwise(s Said) bool {
 	}
 	return false
 }
+
+// isOfVessel tells the size of a dish or a bag from an amount: "a two litre dish".
+func (t Text) isOfVessel(s Said) bool {
+	if kind := s.Unit.Kind(); kind != measure.Volume && kind != measure.Mass || !t.open(s.To-1) {
+		return false
+	}
+	next, noun := t.word(s.To+1), t.word(s.To)
+	return holders[noun] && next != "of"
+}
+
+var holders = SetOf("dish pot pan saucepan casserole bowl jug basin mould mold crate bucket cooker barrel kettle flask")
 
 // isPrice tells "two pounds ninety a block" from a weight.
 func (t Text) isPrice(s Said) bool {
@@ -45,11 +56,13 @@ func (t Text) isPrice(s Said) bool {
 
 // turnsAround tells "turn the tray ninety degrees" from a heat.
 func (t Text) turnsAround(s Said) bool {
-	if s.Oven != "" || s.Scale != "" {
+	if s.Oven != "" || s.Scale != "" || s.Bare {
 		return false
 	}
 	for k := s.From - 1; k >= 0 && k >= s.From-5; k-- {
 		switch t.word(k) {
+		case "up", "down":
+			return false // "turn it up to 180 degrees"
 		case "turn", "rotate", "spin", "twist", "turned", "rotated":
 			return !t.near(s.From, 6, ovens)
 		}

@@ -135,6 +135,9 @@ func (t Text) gas(i int) (Said, bool) {
 		k++
 	}
 	n, ok := t.number(k)
+	if mark := small[t.word(k)]; mark > 0 && mark < 10 {
+		n, ok = number{value: measure.Whole(mark), to: k + 1, words: true}, true // "gas eight twenty minutes"
+	}
 	if !ok || n.value.Cmp(measure.Whole(10)) > 0 {
 		return Said{}, false
 	}

@@ -33,8 +33,8 @@ func Nouns(t speech.Text, s speech.Said) []string {
 	return nouns
 }
 
-// pieces stands for what a thing is parted into, whatever it is called.
-const pieces = "«pieces»"
+// Pieces stands for what a thing is parted into, whatever it is called.
+const Pieces = "«pieces»"
 
 // parted tells counts that need no noun: "divide it into sixteen".
 func parted(t speech.Text, s speech.Said) []string {
@@ -44,7 +44,7 @@ func parted(t speech.Text, s speech.Said) []string {
 	for k := s.From - 2; k >= 0 && k >= s.From-10 && !t.Parts(k); k-- {
 		switch classOf(t.Words[k]) {
 		case "cut", "divide", "shape", "roll":
-			return []string{pieces}
+			return []string{Pieces}
 		}
 	}
 	return nil
