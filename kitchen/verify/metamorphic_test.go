@@ -75,5 +75,8 @@ func TestCutsWrittenOtherwise(t *testing.T) {
 			sum.add(c.judged(t.Logf))
 		}
 		t.Logf("%s: %v", way.name, sum)
+		if !sum.meets(barFound, barFalse) {
+			t.Errorf("%s: %v", way.name, sum)
+		}
 	}
 }

@@ -79,6 +79,9 @@ func TestAmountsLeftOut(t *testing.T) {
 		}
 	}
 	t.Logf("%d of %d left out not missed", missed, tried)
+	if missed*10 > tried || tried < 100 {
+		t.Errorf("%d of %d left out not missed, want at most one in ten of at least 100", missed, tried)
+	}
 }
 
 func isIngredient(r recipe.Recipe, number int) bool {
@@ -116,4 +119,7 @@ func TestRecipesWrittenOtherwise(t *testing.T) {
 		}
 	}
 	t.Logf("%d of %d slips missed", missed, tried)
+	if missed*20 > tried || tried < 200 {
+		t.Errorf("%d of %d slips missed, want at most one in twenty of at least 200", missed, tried)
+	}
 }

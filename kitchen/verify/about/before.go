@@ -135,9 +135,6 @@ var pointing = speech.SetOf("it's that's there's want need use is")
 // weighing are words by which hosts lead to an amount.
 var weighing = speech.SetOf("weigh weighed weighing weighs measured measure sifted sieved soft softened cold warm melted already exactly you'd we'd here's comes total work works amount")
 
-// isLoose tells of units that nobody measures.
-func isLoose(u measure.Unit) bool { return Loose[u] }
-
 // Loose are units that nobody measures; leaving them out on air is no slip.
 var Loose = map[measure.Unit]bool{measure.Pinch: true, measure.Dash: true, measure.Handful: true, measure.Splash: true,
 	measure.Squeeze: true, measure.Drizzle: true, measure.Glug: true, measure.Knob: true, measure.Drop: true, measure.Smidgen: true, measure.Dollop: true}

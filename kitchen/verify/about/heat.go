@@ -84,32 +84,60 @@ func (r *Reading) isTarget(s speech.Said) bool {
 	return false
 }
 
-// scoreHeat adds what tells an oven's setting from other heats.
-func (r *Reading) scoreHeat(s speech.Said, f written.Fact, score, shared, least float64) (float64, bool) {
-	oven := s.Oven != "" || s.Scale == "gas"
-	if isScaleSlip(s, f) {
-		return score, true
+// scoreHeat weighs what tells one heat from another.
+func (c claim) scoreHeat() float64 {
+	score := 0.0
+	if c.equal {
+		score++ // where an oven has two settings, the one that is said is meant
 	}
-	if !oven && f.IsOven && r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "core", "middle", "inside", "reads", "read", "internal", "centre", "center", "thigh") && !r.Text.Near(s.From, s.To, 8, "oven") {
-		return score, false
+	if isScaleSlip(c.s, c.f) {
+		score += scoreSlip
 	}
-	if !f.IsOven && r.Text.Near(s.From, s.To, 12, "thermometer", "probe", "internal") {
+	if c.r.isBesideHeat(c.i, c.n) {
+		score++
+	}
+	switch oven := c.r.isOfOven(c.s); {
+	case oven && c.f.IsOven:
+		score += scoreOven
+	case oven != c.f.IsOven:
+		score -= 1.5
+	}
+	return score
+}
+
+// isHeatEarned tells whether enough speaks for a heat being a fact's.
+func (c claim) isHeatEarned() bool {
+	set := c.s.Oven != "" || c.s.Scale == "gas"
+	switch {
+	case isScaleSlip(c.s, c.f):
+		return true
+	case !set && c.f.IsOven && c.r.isProbed(c.s):
+		return false
+	case c.f.IsOven && c.r.isOfOven(c.s):
+		return true
+	}
+	shared := c.shared
+	if !c.f.IsOven && c.r.Text.Near(c.s.From, c.s.To, 12, "thermometer", "probe", "internal") {
 		shared += scoreHandled
 	}
-	if !f.IsOven && r.isTarget(s) {
+	if !c.f.IsOven && c.r.isTarget(c.s) {
 		shared += scoreHandled
 	}
+	return shared >= c.least()
+}
+
+// isProbed tells the heat of food from an oven's.
+func (r *Reading) isProbed(s speech.Said) bool {
+	return r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "core", "middle", "inside", "reads", "read", "internal", "centre", "center", "thigh") && !r.Text.Near(s.From, s.To, 8, "oven")
+}
+
+// isOfOven tells whether the talk is of an oven.
+func (r *Reading) isOfOven(s speech.Said) bool {
 	for k := max(0, s.From-10); k < min(len(r.Text.Words), s.To+6); k++ {
 		switch r.Text.Words[k].Text {
 		case "oven", "preheat", "preheated", "bake", "fan":
-			oven = true
+			return true
 		}
 	}
-	if oven && f.IsOven {
-		return score + scoreOven, true
-	}
-	if oven != f.IsOven {
-		score -= 1.5
-	}
-	return score, shared >= least
+	return s.Oven != "" || s.Scale == "gas"
 }

@@ -155,7 +155,7 @@ func (r *Reading) freeFact(i int) int {
 		if f.Kind != speech.Time || f.Total || f.Part || r.isFactSaid(n, -1) {
 			continue
 		}
-		if score, _ := r.scoreFact(i, r.Said[i], n, around); score >= leastMoved && score > top {
+		if score := r.claimOf(i, r.Said[i], n, around).score(); score >= leastMoved && score > top {
 			best, top = n, score
 		}
 	}

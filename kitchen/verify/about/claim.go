@@ -1,0 +1,190 @@
+package about
+
+import (
+	"slices"
+
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// What speaks for a number being about a fact.
+const (
+	scoreHere    = 2.0  // the talk is at the fact's step
+	scoreBeside  = 1.0  // one step away
+	scoreSame    = 0.4  // in the same component
+	scoreEqual   = 1.7  // the values agree
+	scoreOven    = 1.2  // both are an oven's
+	scoreUnit    = 0.3  // both are hours, or both minutes
+	scoreVerb    = 1.0  // both have the same verb
+	scoreImplied = 1.2  // a time right behind an oven's setting, and one of baking
+	scoreNext    = 0.3  // the next time in the method
+	scoreSlip    = 1.0  // the number is right and the unit is not
+	scoreHandled = 0.5  // a host gives something its time
+	scoreOther   = 0.5  // taken off where the verb is another step's
+	leastWords   = 1.0  // shared words without which nothing is tied elsewhere
+	leastBeside  = 0.75 // the same one step away
+	leastHere    = 0.5  // the same at the fact's own step
+)
+
+// claim is how likely a number is about a fact.
+type claim struct {
+	r        *Reading
+	i, n     int          // the number and the fact, as indexes
+	s        speech.Said  // the number as it is read here
+	f        written.Fact // the fact
+	equal    bool         // they agree
+	shared   float64      // what the words near the number and the fact's have in common
+	verb     float64      // what their verbs say
+	place    float64      // how near the talk is to the fact's step
+	distance int          // the same in steps
+}
+
+func (r *Reading) claimOf(i int, s speech.Said, n int, around []near) claim {
+	c := claim{r: r, i: i, n: n, s: s, f: r.Book.Facts[n]}
+	c.equal = EqualFact(s, c.f)
+	c.shared = r.sharedWords(c.f, around)
+	c.verb = r.scoreVerb(i, s, c.f)
+	c.place, c.distance = r.scorePlace(s, c.f)
+	return c
+}
+
+// score weighs a claim against others.
+func (c claim) score() float64 {
+	score := c.shared + c.place + c.verb
+	if c.equal {
+		score += scoreEqual
+	} else if c.r.isTaken(c.i, c.n) {
+		score -= 0.8 // what agrees may well be said twice
+	}
+	if c.f.Total {
+		score--
+	}
+	switch c.s.Kind {
+	case speech.Time:
+		score += c.scoreTime()
+	case speech.Heat:
+		score += c.scoreHeat()
+	}
+	return score
+}
+
+// scoreTime weighs what tells one time from another.
+func (c claim) scoreTime() float64 {
+	score := 0.0
+	if c.s.More != c.f.More {
+		score -= 0.5
+	}
+	if c.s.Unit == c.f.Unit {
+		score += scoreUnit
+	}
+	if !c.equal && IsUnitSlip(c.s, c.f.Said) {
+		score += scoreSlip
+	}
+	if !(c.equal && c.distance <= 1) && c.r.isNext(c.i, c.n) {
+		score += scoreNext
+	}
+	return score
+}
+
+// isEarned tells whether enough speaks for a claim.
+func (c claim) isEarned() bool {
+	if c.f.Place < 0 && !c.equal && !c.r.isYield(c.i, c.n) {
+		return false
+	}
+	switch c.s.Kind {
+	case speech.Time:
+		return c.isTimeEarned()
+	case speech.Heat:
+		return c.isHeatEarned()
+	}
+	return c.shared >= 0.3 || c.equal || c.distance == 0 || c.f.Place < 0 || c.isOfPieces()
+}
+
+// isOfPieces tells "divide it into sixteen" and what a step is divided into.
+func (c claim) isOfPieces() bool {
+	return slices.Contains(c.f.Nouns, written.Pieces) && slices.Contains(written.Nouns(c.r.Text, c.s), written.Pieces)
+}
+
+// least is how much must speak for a claim besides the place and the value: the
+// less, the nearer the talk is.
+func (c claim) least() float64 {
+	least := leastWords
+	switch {
+	case c.distance == 0:
+		least = leastHere
+	case c.distance == 1:
+		return leastBeside
+	}
+	if c.equal {
+		return least / 2
+	}
+	return least
+}
+
+func (c claim) isTimeEarned() bool {
+	switch {
+	case c.equal && c.distance <= 1:
+		return true
+	case !c.equal && c.distance > 1 && c.shared+c.verb < 1.4:
+		return false
+	case !c.equal && c.verb < scoreVerb && isFar(c.s, c.f):
+		return false
+	}
+	handled := c.r.handled(c.s)
+	if handled == 0 && c.r.Text.At(c.s.From-1) == "for" && c.s.Unit == c.f.Unit && !isFarBy(c.s, c.f, close) && c.r.isOfThing(c.s.From-1) {
+		handled = scoreHandled // "it stays like this for two hours"
+	}
+	return c.shared+c.verb+handled >= c.least()
+}
+
+// isTaken tells whether a number shortly before is about fact n already, or one
+// anywhere before that agrees.
+func (r *Reading) isTaken(i, n int) bool {
+	for p := range i {
+		if r.Ties[p].Fact == n && (r.Ties[p].Agrees || r.Said[i].From-r.Said[p].To < 60) {
+			return true
+		}
+	}
+	return false
+}
+
+// isYield tells whether a number that does not agree with the yield is about it
+// nevertheless: "it serves four, or one and a dog" has one such number.
+func (r *Reading) isYield(i, n int) bool {
+	s := r.Said[i]
+	return !r.IsFactTied(n, i) && r.Text.Near(s.From, s.To, 6, "makes", "make", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into", "keep", "keeps")
+}
+
+// sharedWords weighs the words near a number that a fact's step has too, those
+// of its own clause more.
+func (r *Reading) sharedWords(f written.Fact, around []near) float64 {
+	shared := 0.0
+	for _, w := range around {
+		switch {
+		case f.Clause[w.word]:
+			shared += 1.5 * w.weight * r.Book.Weight(w.word)
+		case f.Place >= 0 && r.Book.States[f.Place].Words[w.word]:
+			shared += 0.8 * w.weight * r.Book.Weight(w.word)
+		}
+	}
+	return shared
+}
+
+// scorePlace weighs how near the talk is to a fact's step; distance is in steps,
+// large for what is in none.
+func (r *Reading) scorePlace(s speech.Said, f written.Fact) (score float64, distance int) {
+	if f.Place < 0 {
+		return 0, 9
+	}
+	here, there := r.placeOf(s.To), r.placeOf(s.From-1)
+	distance = min(r.Book.Distance(f.Place, here), r.Book.Distance(f.Place, there))
+	switch {
+	case distance == 0:
+		score = scoreHere
+	case distance == 1:
+		score = scoreBeside
+	case r.Book.States[f.Place].Component == r.Book.States[here].Component:
+		score = scoreSame
+	}
+	return score, distance
+}

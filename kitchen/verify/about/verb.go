@@ -1,0 +1,99 @@
+package about
+
+import (
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// scoreVerb compares the verb that governs a number with the fact's.
+func (r *Reading) scoreVerb(i int, s speech.Said, f written.Fact) float64 {
+	if s.Kind != speech.Time {
+		return 0
+	}
+	verb := written.Verb(r.Text, s)
+	if verb == "" && r.followsOven(i) && (f.Verb == "bake" || f.Verb == "roast") {
+		return scoreImplied
+	}
+	switch {
+	case verb == "" || f.Verb == "" || verb == waiting && verb != f.Verb && !f.Hands:
+		return 0 // one leaves alone what proves, chills or cools
+	case verb == f.Verb && verb == waiting:
+		return scoreVerb / 2
+	case verb == f.Verb:
+		return scoreVerb
+	case !f.Clause[verb] && r.Book.Weights[verb] > 0:
+		return -scoreOther
+	}
+	return 0
+}
+
+// waiting is the verb for leaving something alone, whatever it does meanwhile.
+const waiting = "rests"
+
+// followsOven tells whether number i stands right behind an oven's setting: "180,
+// 160 fan, twenty five minutes".
+func (r *Reading) followsOven(i int) bool {
+	if i == 0 || r.Said[i].From-r.Said[i-1].To > 6 {
+		return false
+	}
+	n := r.Ties[i-1].Fact
+	return n >= 0 && r.Book.Facts[n].Kind == speech.Heat && r.Book.Facts[n].IsOven
+}
+
+// handled weighs the words by which a host gives something its time without
+// naming what is done: "they go in for", "give it", "it wants".
+func (r *Reading) handled(s speech.Said) float64 {
+	if s.Kind != speech.Time || s.Article {
+		return 0
+	}
+	if s.From > 0 && r.Text.Parts(s.From-1) {
+		return scoreHandled // "Thirty minutes, and then you fish them out."
+	}
+	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
+		switch w := r.Text.Words[k].Text; {
+		case into[w] && r.Text.At(s.From-1) == "for":
+			return scoreHandled
+		case gives[w] && things[r.Text.At(k+1)], things[w] && wants[r.Text.At(k+1)]:
+			return scoreHandled
+		}
+	}
+	return 0
+}
+
+// isOfThing tells whether the subject of what is said before word k is what is
+// cooked, or the viewer: "it stays like this for".
+func (r *Reading) isOfThing(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-8 && !r.Text.Parts(n); n-- {
+		switch w := r.Text.Words[n].Text; {
+		case things[w] || w == "it's" || w == "they're" || w == "you" || w == "we":
+			return true
+		case w == "i" || w == "he" || w == "she" || kin[w] || crowds[w]:
+			return false
+		}
+	}
+	return false
+}
+
+var (
+	gives  = speech.SetOf("give gives giving leave leaving let")
+	things = speech.SetOf("it them they that these those this")
+	wants  = speech.SetOf("wants want needs need has have gets get go goes")
+	into   = speech.SetOf("in back on leave left let")
+)
+
+// isNext tells whether fact n is the next time in the method behind the one that
+// was spoken of last.
+func (r *Reading) isNext(i, n int) bool {
+	last := -1
+	for p := i - 1; p >= 0 && last < 0; p-- {
+		if f := r.Ties[p].Fact; f >= 0 && r.Book.Facts[f].Kind == speech.Time && r.Book.Facts[f].Place >= 0 {
+			last = f
+		}
+	}
+	for next := last + 1; last >= 0 && next <= n; next++ {
+		if f := r.Book.Facts[next]; f.Kind == speech.Time && !f.Total && !f.Part && f.Place >= 0 {
+			return next == n
+		}
+	}
+	return false
+}
