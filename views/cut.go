@@ -12,9 +12,11 @@ type CutSheet struct {
 	Notices  []string // what was read of them, but looks wrong
 	Checked  Mark     // "everything said is as written"; zero without captions or recipe
 	Chapters []ChapterRow
-	Findings []FindingRow
-	Settled  []FindingRow
-	Cues     []CueRow
+	// ChaptersAsk tells how many chapters are to be looked at; zero if none.
+	ChaptersAsk Mark
+	Findings    []FindingRow
+	Settled     []FindingRow
+	Cues        []CueRow
 }
 
 // FindingRow is one thing that is said otherwise than written. Its settling form
@@ -38,11 +40,11 @@ type FindingRow struct {
 
 // CueRow is one caption.
 type CueRow struct {
-	ID    string // "cue-7"
-	At    string // "1:23.4"
-	Secs  string // "83.45": where a player jumps to
-	Words []Run  // numbers that were tied to the recipe are marked Heat, those in a finding New
-	Ties  []string
+	ID    string   // "cue-7"
+	At    string   // "1:23.4"
+	Secs  string   // "83.45": where a player jumps to
+	Words []Run    // numbers that were tied to the recipe are marked Heat, those in a finding New
+	Ties  []string // the recipe's lines that these numbers match
 	Wrong bool
 }
 
@@ -55,5 +57,7 @@ type ChapterRow struct {
 	Action  string
 	Segment string
 	Value   string // what stands in the field
+	Secs    string // where a player jumps to; "" if it was not found
 	IsSet   bool   // a person said so
+	Asks    bool   // nobody did, and it is not sure
 }

@@ -2,6 +2,7 @@ package web
 
 import (
 	"context"
+	"fmt"
 	"log/slog"
 	"net/http"
 	"slices"
@@ -81,27 +82,41 @@ func (s *Server) chaptersOf(ctx context.Context, d *desk, segments []episode.Seg
 // chapterRows words where the segments begin in the cut, for the Cut sheet.
 func chapterRows(d *desk, segments []episode.Segment, starts []script.Start, set map[int64]int) []views.ChapterRow {
 	var rows []views.ChapterRow
+	first := time.Duration(-1)
+	if found := script.InCutOrder(starts); len(found) > 0 && found[0].At < script.MinChapterSeconds*time.Second {
+		first = found[0].At // it goes out at 0:00
+	}
 	for _, start := range starts {
 		g := segments[start.Segment]
 		row := views.ChapterRow{
 			At: "–", Title: g.Title, Action: episodePath(d.episode.ID) + "/chapters", Segment: strconv.FormatInt(g.ID, 10),
 		}
 		if start.Found {
-			row.At = script.Timecode(int(start.At / time.Second))
+			at := int(start.At / time.Second)
+			if start.At == first {
+				at = 0
+			}
+			row.At, row.Secs = script.Timecode(at), strconv.Itoa(at)
 			row.Value = row.At
 		}
 		_, row.IsSet = set[g.ID]
-		switch {
-		case row.IsSet:
-			row.Mark = views.Mark{Text: "set by hand"}
-		case !start.Found:
-			row.Mark = views.Mark{Kind: views.MarkLook, Text: "not found in the cut. Where does it begin?"}
-		case start.Confidence < script.LowConfidence:
-			row.Mark = views.Mark{Kind: views.MarkLook, Text: "a guess. Is it so?"}
-		}
+		row.Mark, row.Asks = startMark(start, row.IsSet)
 		rows = append(rows, row)
 	}
 	return rows
+}
+
+// startMark says how sure a start is, and whether it asks to be looked at.
+func startMark(start script.Start, isSet bool) (mark views.Mark, asks bool) {
+	switch {
+	case isSet:
+		return views.Mark{Text: "set by hand"}, false
+	case !start.Found:
+		return views.Mark{Kind: views.MarkLook, Text: "not found in the cut. Where does it begin?"}, true
+	case start.Confidence < script.LowConfidence:
+		return views.Mark{Kind: views.MarkLook, Text: "a guess. Is it so?"}, true
+	}
+	return views.Mark{}, false
 }
 
 // addChapterRows puts the chapters on the Cut sheet of a cut with captions.
@@ -118,7 +133,11 @@ func (s *Server) addChapterRows(ctx context.Context, sheet *views.CutSheet, d *d
 	if err != nil {
 		return err
 	}
-	sheet.Chapters = chapterRows(d, segments, withSet(aligned.Starts, segments, set), set)
+	starts := withSet(aligned.Starts, segments, set)
+	sheet.Chapters = chapterRows(d, segments, starts, set)
+	if n := doubts(starts); n > 0 {
+		sheet.ChaptersAsk = views.Mark{Kind: views.MarkLook, Text: fmt.Sprintf("%d to look at", n)}
+	}
 	return nil
 }
 

@@ -2,7 +2,14 @@ package web_test
 
 import (
 	"net/http"
+	"strings"
 	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"benchproof/kitchen/script"
+	"benchproof/views"
+	"benchproof/web"
 )
 
 // cutOfThree says three segments' narration, with an ad-lib between them.
@@ -54,6 +61,45 @@ func TestAChapterSetByHandStaysWithItsWords(t *testing.T) {
 
 	s.post(episode+"/chapters", "segment", "3", "at", "0:36", "find", "yes")
 	s.shows(episode+"/release", "0:34 The oven")
+}
+
+func TestStartMark(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		start script.Start
+		isSet bool
+		want  views.Mark
+		asks  bool
+	}{
+		{"sure", script.Start{Found: true, Confidence: 1}, false, views.Mark{}, false},
+		{"just sure enough", script.Start{Found: true, Confidence: script.LowConfidence}, false, views.Mark{}, false},
+		{"a guess", script.Start{Found: true, Confidence: 0.39}, false, views.Mark{Kind: views.MarkLook, Text: "a guess. Is it so?"}, true},
+		{"not found", script.Start{}, false, views.Mark{Kind: views.MarkLook, Text: "not found in the cut. Where does it begin?"}, true},
+		{"set", script.Start{Found: true, Confidence: 1}, true, views.Mark{Text: "set by hand"}, false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got, asks := web.StartMark(c.start, c.isSet)
+			if diff := cmp.Diff(c.want, got); diff != "" || asks != c.asks {
+				t.Errorf("asks %v, want %v (-want +got):\n%s", asks, c.asks, diff)
+			}
+		})
+	}
+}
+
+// What asks to be looked at is open, the rest folded.
+func TestChaptersFoldUnlessTheyAsk(t *testing.T) {
+	s := newSite(t)
+	episode := threeSegments(s)
+	s.saveCaptions(episode, longerCut)
+	if body := s.get(episode + "/cut").body; strings.Contains(body, `id="chapters" open`) || !strings.Contains(body, `id="chapters"`) {
+		t.Error("chapters that are sure are not folded")
+	}
+	s.post(episode+"/segments", "title", "Washing up", "narration", "Scrub every whisk, basin and rolling pin with scalding water.")
+	body := s.get(episode + "/cut").body
+	if !strings.Contains(body, `id="chapters" open`) || strings.Count(body, `<details class="more" open`) != 1 {
+		t.Error("a segment that is not found is folded away")
+	}
+	s.shows(episode+"/cut", "1 to look at")
 }
 
 func TestASegmentThatIsNotInTheCutIsAskedAbout(t *testing.T) {

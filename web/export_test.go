@@ -39,7 +39,7 @@ var (
 	PriceText, MinorValue, UnitPrice          = priceText, minorValue, unitPrice
 	AmountValue                               = amountValue
 	MarkCues, FindingMark, CheckedMark        = markCues, findingMark, checkedMark
-	CueTime, NewCutSheet                      = cueTime, newCutSheet
+	CueTime, NewCutSheet, StartMark           = cueTime, newCutSheet, startMark
 	FileName, PaperOf, AsShown                = fileName, paperOf, asShown
 	IsLoopback, StatusOf, FormStatus          = isLoopback, statusOf, formStatus
 	SheetOf, NumberWord                       = sheetOf, numberWord

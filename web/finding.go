@@ -132,7 +132,8 @@ func findingMark(f verify.Finding) views.Mark {
 	return mark
 }
 
-// markCues marks the tied numbers in the captions they begin in.
+// markCues marks the tied numbers in the captions they begin in, and names the
+// lines that they match.
 func markCues(cues []views.CueRow, report verify.Report) {
 	byCue := map[int][]verify.Amount{}
 	for _, a := range report.Amounts {
@@ -144,17 +145,42 @@ func markCues(cues []views.CueRow, report verify.Report) {
 		}
 		row, text, at := &cues[i], cues[i].Words[0].Text, 0
 		row.Words = nil
+		var ties []tie
 		for _, a := range amounts {
 			if a.From < at || a.To > len(text) || a.To <= a.From {
 				continue
 			}
-			row.Words = append(row.Words, views.Run{Text: text[at:a.From]}, views.Run{Text: text[a.From:a.To], Heat: a.Finding < 0, New: a.Finding >= 0})
-			row.Ties = appendNew(row.Ties, shortened(a.Line, 80))
+			said := text[a.From:a.To]
+			row.Words = append(row.Words, views.Run{Text: text[at:a.From]}, views.Run{Text: said, Heat: a.Finding < 0, New: a.Finding >= 0})
+			ties = append(ties, tie{said, shortened(a.Line, 80)})
 			row.Wrong = row.Wrong || a.Finding >= 0
 			at = a.To
 		}
 		row.Words = append(row.Words, views.Run{Text: text[at:]})
+		row.Ties = tieTexts(ties)
 	}
+}
+
+// tie is a number said and the recipe's line that it matches; "" for none.
+type tie struct{ said, line string }
+
+// tieTexts words the ties of a caption: the line alone where there is one only,
+// else what was said with it.
+func tieTexts(ties []tie) []string {
+	var lines []string
+	for _, t := range ties {
+		lines = appendNew(lines, t.line)
+	}
+	if len(lines) < 2 {
+		return lines
+	}
+	var texts []string
+	for _, t := range ties {
+		if t.line != "" {
+			texts = appendNew(texts, t.said+" → "+t.line)
+		}
+	}
+	return texts
 }
 
 // settleFinding keeps what is decided about a finding; an empty decision opens

@@ -199,6 +199,32 @@ func TestMarkCues(t *testing.T) {
 	}
 }
 
+// Where a caption has one number, its line alone is named; where it has several,
+// each with its own.
+func TestTheTiesOfACaption(t *testing.T) {
+	const text = "fifty grams of butter, two eggs, ten minutes"
+	for _, c := range []struct {
+		name    string
+		amounts []verify.Amount
+		want    []string
+	}{
+		{"one", []verify.Amount{{From: 0, To: 11, Line: "50 g butter", Finding: -1}}, []string{"50 g butter"}},
+		{"two", []verify.Amount{{From: 0, To: 11, Line: "50 g butter", Finding: -1}, {From: 23, To: 31, Line: "2 eggs", Finding: -1}},
+			[]string{"fifty grams → 50 g butter", "two eggs → 2 eggs"}},
+		{"two of one line", []verify.Amount{{From: 0, To: 11, Line: "Beat.", Finding: -1}, {From: 33, To: 44, Line: "Beat.", Finding: -1}}, []string{"Beat."}},
+		{"one of no line", []verify.Amount{{From: 0, To: 11, Finding: 0}}, nil},
+		{"one of two of no line", []verify.Amount{{From: 0, To: 11, Finding: 0}, {From: 23, To: 31, Line: "2 eggs", Finding: -1}}, []string{"2 eggs"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			cues := []views.CueRow{{Words: views.Words(text)}}
+			web.MarkCues(cues, verify.Report{Amounts: c.amounts})
+			if diff := cmp.Diff(c.want, cues[0].Ties); diff != "" {
+				t.Errorf("ties (-want +got):\n%s", diff)
+			}
+		})
+	}
+}
+
 func TestCueTime(t *testing.T) {
 	for at, want := range map[time.Duration]string{0: "0:00.0", 83450 * time.Millisecond: "1:23.4", 999 * time.Millisecond: "0:00.9", time.Hour + 61*time.Second: "1:01:01.0"} {
 		if got := web.CueTime(at); got != want {

@@ -30,25 +30,36 @@ if (watch) {
   watch.hidden = false;
   file.addEventListener("change", () => {
     if (video.src) URL.revokeObjectURL(video.src);
-    if (!file.files.length) return;
+    watch.classList.toggle("playing", file.files.length > 0);
+    video.hidden = !file.files.length;
+    if (!file.files.length) return video.removeAttribute("src");
     video.src = URL.createObjectURL(file.files[0]);
-    video.hidden = false;
-    for (const cue of document.querySelectorAll("[data-at]")) offer(cue);
+    for (const row of document.querySelectorAll("[data-at]")) offer(row);
   });
 
-  // offer makes a cue's timecode a button.
-  const offer = (cue) => {
-    const gutter = cue.querySelector(".g");
-    if (gutter.querySelector("button")) return;
+  // offer makes a row's timecode a button.
+  const offer = (row) => {
+    const gutter = row.querySelector(".g");
+    if (!row.dataset.at || gutter.querySelector("button")) return;
     const button = document.createElement("button");
     button.type = "button";
     button.className = "text";
     button.textContent = gutter.textContent.trim();
     button.setAttribute("aria-label", `Play from ${button.textContent}`);
     button.addEventListener("click", () => {
-      video.currentTime = Number(cue.dataset.at);
+      video.currentTime = Number(row.dataset.at);
       video.play();
     });
     gutter.replaceChildren(button);
   };
 }
+
+// A link to a caption opens what it is folded in, and so does the address.
+const reveal = () => {
+  const fold = document.getElementById(location.hash.slice(1))?.closest("details");
+  if (!fold || fold.open) return;
+  fold.open = true;
+  document.getElementById(location.hash.slice(1)).scrollIntoView();
+};
+addEventListener("hashchange", reveal);
+reveal();

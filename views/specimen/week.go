@@ -283,10 +283,12 @@ func cut() views.CutSheet {
 			{ID: "cue-4", At: "0:29.0", Secs: "29.05", Words: []views.Run{{Text: "And the oven at "}, {Text: "two hundred fan", New: true}, {Text: "."}}, Ties: []string{"Bake at 210 °C / 190 °C fan."}, Wrong: true},
 		},
 		Chapters: []views.ChapterRow{
-			{At: "0:00", Title: "The ferry leaves", Action: "/episodes/31/chapters", Segment: "1", Value: "0:00"},
-			{At: "0:20", Title: "Flour", Mark: views.Mark{Kind: views.MarkLook, Text: "a guess. Is it so?"}, Action: "/episodes/31/chapters", Segment: "2", Value: "0:20"},
-			{At: "4:05", Title: "The oven", Mark: views.Mark{Text: "set by hand"}, Action: "/episodes/31/chapters", Segment: "3", Value: "4:05", IsSet: true},
+			{At: "0:00", Title: "The ferry leaves", Action: "/episodes/31/chapters", Segment: "1", Value: "0:00", Secs: "0"},
+			{At: "0:20", Title: "Flour", Mark: views.Mark{Kind: views.MarkLook, Text: "a guess. Is it so?"}, Action: "/episodes/31/chapters", Segment: "2", Value: "0:20", Secs: "20", Asks: true},
+			{At: "4:05", Title: "The oven", Mark: views.Mark{Text: "set by hand"}, Action: "/episodes/31/chapters", Segment: "3", Value: "4:05", Secs: "245", IsSet: true},
 		},
+		ChaptersAsk: views.Mark{Kind: views.MarkLook, Text: "1 to look at"},
+		Notices:     []string{"Line 7: the caption ends at 00:00:02.400, which is not after its start at 00:00:02.400, so that players never show it."},
 		Findings: []views.FindingRow{{
 			ID: "finding-1", Key: "k1", At: "0:29.0", AtValue: "29", CueID: "cue-4", Mark: views.Mark{Kind: views.MarkWrong, Text: "differs"},
 			Said: "two hundred fan", Written: "190 °C fan", Line: "Bake at 210 °C / 190 °C fan.", Words: "and the oven at two hundred fan",
