@@ -2,161 +2,11 @@ package nogood_test
 
 import (
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"benchproof/kitchen/shoot/nogood"
 )
-
-// between draws a number from lo to hi.
-func between(r *rand.Rand, lo, hi int) int { return lo + r.IntN(hi-lo+1) }
-
-func never() bool { return false }
-
-// puzzle is a small model, kept beside as plain rules.
-type puzzle struct {
-	model  nogood.Model
-	vars   []nogood.Var
-	lo, hi []int
-	holds  []func(values []int) bool
-}
-
-// drawPuzzle draws a puzzle of one of three kinds, each about as hard as it can
-// be: many clauses of three bounds over narrow variables, pieces at stations
-// with hardly room for them, or pieces of which no two may run at once.
-func drawPuzzle(t *rand.Rand) *puzzle {
-	p := &puzzle{}
-	kind := t.IntN(3)
-	count, width := []int{10, 6, 5}[kind], []int{2, 5, 8}[kind]
-	for range count {
-		lo := between(t, 0, 1)
-		hi := lo + between(t, width-1, width)
-		p.vars = append(p.vars, p.model.Var(lo, hi))
-		p.lo, p.hi = append(p.lo, lo), append(p.hi, hi)
-	}
-	clauses := between(t, 0, 4)
-	switch kind {
-	case 0:
-		clauses = between(t, 30, 44)
-	case 1:
-		p.load(t)
-		p.load(t)
-	case 2:
-		p.takeTurns(t)
-	}
-	for range between(t, 1, 4) {
-		p.difference(t)
-	}
-	for range clauses {
-		p.clause(t)
-	}
-	return p
-}
-
-// takeTurns gives each piece a length and each two an order.
-func (p *puzzle) takeTurns(t *rand.Rand) {
-	minutes := make([]int, len(p.vars))
-	for i := range minutes {
-		minutes[i] = between(t, 1, 3)
-		for j := range i {
-			isFirst := p.model.Var(0, 1)
-			p.model.AfterIf(isFirst.AtLeast(1), p.vars[i], p.vars[j], minutes[i])
-			p.model.AfterIf(isFirst.AtMost(0), p.vars[j], p.vars[i], minutes[j])
-			p.holds = append(p.holds, func(v []int) bool { return v[j] >= v[i]+minutes[i] || v[i] >= v[j]+minutes[j] })
-		}
-	}
-}
-
-func (p *puzzle) pick(t *rand.Rand) int { return t.IntN(len(p.vars)) }
-
-// lit draws a bound, with the plain rule that it stands for.
-func (p *puzzle) lit(t *rand.Rand) (nogood.Lit, func([]int) bool) {
-	i := p.pick(t)
-	n := between(t, p.lo[i]+1, p.hi[i])
-	if t.IntN(2) == 0 {
-		return p.vars[i].AtLeast(n), func(v []int) bool { return v[i] >= n }
-	}
-	return p.vars[i].AtMost(n - 1), func(v []int) bool { return v[i] < n }
-}
-
-func (p *puzzle) difference(t *rand.Rand) {
-	i, j, lag := p.pick(t), p.pick(t), between(t, -2, 3)
-	if t.IntN(2) == 0 {
-		p.model.After(p.vars[i], p.vars[j], lag)
-		p.holds = append(p.holds, func(v []int) bool { return v[j] >= v[i]+lag })
-		return
-	}
-	l, isTrue := p.lit(t)
-	p.model.AfterIf(l, p.vars[i], p.vars[j], lag)
-	p.holds = append(p.holds, func(v []int) bool { return !isTrue(v) || v[j] >= v[i]+lag })
-}
-
-func (p *puzzle) clause(t *rand.Rand) {
-	var lits []nogood.Lit
-	var rules []func([]int) bool
-	for range 3 {
-		l, rule := p.lit(t)
-		lits, rules = append(lits, l), append(rules, rule)
-	}
-	p.model.AtLeastOne(lits...)
-	p.holds = append(p.holds, func(v []int) bool {
-		for _, rule := range rules {
-			if rule(v) {
-				return true
-			}
-		}
-		return false
-	})
-}
-
-func (p *puzzle) load(t *rand.Rand) {
-	capacity := between(t, 2, 4)
-	var pieces []nogood.Piece
-	var at []int
-	for i := range p.vars {
-		at = append(at, i)
-		pieces = append(pieces, nogood.Piece{Start: p.vars[i], Minutes: between(t, 1, 3), Amount: between(t, 1, capacity)})
-	}
-	p.model.Load(capacity, pieces...)
-	p.holds = append(p.holds, func(v []int) bool {
-		for minute := -4; minute < 20; minute++ {
-			used := 0
-			for k, piece := range pieces {
-				if start := v[at[k]]; start <= minute && minute < start+piece.Minutes {
-					used += piece.Amount
-				}
-			}
-			if used > capacity {
-				return false
-			}
-		}
-		return true
-	})
-}
-
-// solutions calls f with every solution, found by trying all values, until f
-// is false.
-func (p *puzzle) solutions(f func([]int) bool) {
-	values := make([]int, len(p.vars))
-	var try func(i int) bool
-	try = func(i int) bool {
-		if i == len(values) {
-			for _, holds := range p.holds {
-				if !holds(values) {
-					return true
-				}
-			}
-			return f(values)
-		}
-		for v := p.lo[i]; v <= p.hi[i]; v++ {
-			values[i] = v
-			if !try(i + 1) {
-				return false
-			}
-		}
-		return true
-	}
-	try(0)
-}
 
 // Search agrees with trying all values, under one assumption after the other,
 // so that what it learned for one must be right for the next.
@@ -165,8 +15,9 @@ func TestSearchAgreesWithTryingAllValues(t *testing.T) {
 	for seed := range uint64(400) {
 		random := rand.New(rand.NewPCG(seed, 1))
 		p := drawPuzzle(random)
+		solutions := p.solutions()
 		for range 3 {
-			contradictions += p.compare(t, random, seed)
+			contradictions += p.compare(t, random, seed, solutions)
 		}
 	}
 	if contradictions < 1_000 {
@@ -175,37 +26,29 @@ func TestSearchAgreesWithTryingAllValues(t *testing.T) {
 }
 
 // compare searches under up to two assumptions.
-func (p *puzzle) compare(t *testing.T, random *rand.Rand, seed uint64) (contradictions int) {
+func (p *puzzle) compare(t *testing.T, random *rand.Rand, seed uint64, solutions [][]int) (contradictions int) {
 	t.Helper()
 	var assumptions []nogood.Lit
-	var rules []func([]int) bool
+	var rules []rule
 	for range random.IntN(3) {
-		l, rule := p.lit(random)
-		assumptions, rules = append(assumptions, l), append(rules, rule)
+		l, r := p.lit(random)
+		assumptions, rules = append(assumptions, l), append(rules, r)
 	}
 	p.model.Hint(p.vars[p.pick(random)], between(random, -1, 7))
-	isAny, isAssumed := false, false
-	p.solutions(func(v []int) bool {
-		isAny, isAssumed = true, true
-		for _, rule := range rules {
-			isAssumed = isAssumed && rule(v)
-		}
-		return !isAssumed
+	isAssumed := slices.ContainsFunc(solutions, func(v []int) bool {
+		return !slices.ContainsFunc(rules, func(r rule) bool { return !r.holds(v) })
 	})
 	outcome, met := p.model.Search(assumptions, 100_000, never)
 	switch {
 	case outcome == nogood.Found:
-		values := make([]int, len(p.vars))
-		for i, v := range p.vars {
-			values[i] = p.model.Value(v)
-		}
-		for k, holds := range append(rules, p.holds...) {
-			if !holds(values) {
+		values := p.found()
+		for k, r := range append(rules, p.rules...) {
+			if !r.holds(values) {
 				t.Fatalf("seed %d: %v is no solution: rule %d is broken", seed, values, k)
 			}
 		}
-	case outcome == nogood.Refuted && isAssumed, outcome == nogood.Impossible && isAny, outcome == nogood.OutOfSteps:
-		t.Fatalf("seed %d: outcome %d; with the assumptions there is a solution: %v, without: %v", seed, outcome, isAssumed, isAny)
+	case outcome == nogood.Refuted && isAssumed, outcome == nogood.Impossible && len(solutions) > 0, outcome == nogood.OutOfSteps:
+		t.Fatalf("seed %d: outcome %d; with the assumptions there is a solution: %v, without: %d", seed, outcome, isAssumed, len(solutions))
 	}
 	return met
 }
