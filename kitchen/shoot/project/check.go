@@ -2,6 +2,7 @@ package project
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"benchproof/kitchen/fault"
@@ -166,12 +167,8 @@ func (p Project) checkTimes() error {
 	if ring == nil {
 		return nil
 	}
-	names := p.names(ring)
-	if len(names) == 1 {
-		return fault.Invalidf(names[0], "Task %q cannot have ended by minute %d with all that must come before it. Give it more time.",
-			names[0], p.Tasks[ring[len(ring)-1]].LatestEnd)
-	}
-	return fault.Invalidf(names[0], "The waits and times of these tasks cannot all be met: %s. Allow a longer wait or a later end.", strings.Join(names, ", "))
+	names, first := p.names(ring), slices.IndexFunc(ring, func(i int) bool { return i != Origin })
+	return fault.Invalidf(p.Tasks[ring[first]].ID, "The waits and times of these tasks cannot all be met: %s. Allow a longer wait or a later end.", strings.Join(names, ", "))
 }
 
 // names gives the quoted ids of tasks, each once, in their order.
