@@ -180,7 +180,7 @@ func (s *search) turnFor(moves int) {
 		return
 	}
 	before := s.turns.moves
-	starts := s.turns.run(s.best, min(moves, s.options.Steps-s.steps), s.bound, s.stopped)
+	starts := s.turns.run(s.best, min(moves, (s.options.Steps-s.steps)/2), s.bound, s.stopped)
 	s.steps += s.turns.moves - before
 	s.take(starts)
 }
