@@ -18,7 +18,9 @@ func (p Project) Mirror(finish int) Project {
 		if t.LatestEnd != None {
 			task.NotBefore = max(0, finish-t.LatestEnd)
 		}
-		task.LatestEnd = finish - t.NotBefore
+		if task.LatestEnd = finish - t.NotBefore; task.LatestEnd == None {
+			task.LatestEnd-- // a minute too late is a limit, not none
+		}
 		for _, span := range t.Forbidden {
 			if from, to := max(0, finish-span.To), finish-span.From; from < to {
 				task.Forbidden = append(task.Forbidden, Span{from, to})

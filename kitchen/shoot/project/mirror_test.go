@@ -17,7 +17,7 @@ func TestAPlanIsAPlanInTheMirror(t *testing.T) {
 	plans := 0
 	rapid.Check(t, func(t *rapid.T) {
 		p := sound(t)
-		finish := rapid.IntRange(4, 8).Draw(t, "finish")
+		finish := rapid.IntRange(2, 8).Draw(t, "finish")
 		m := p.Mirror(finish)
 		if err := (project.Project{Stations: m.Stations}).Check(); err != nil {
 			t.Fatalf("to finish by %d: %v", finish, err)
@@ -90,6 +90,8 @@ func TestMirroredLimitsByHand(t *testing.T) {
 			project.Task{ID: "x", Minutes: 10, NotBefore: 15, LatestEnd: 60}},
 		{"by 100, which is after the finish", project.Task{ID: "x", Minutes: 10, LatestEnd: 100}, 60, project.Task{ID: "x", Minutes: 10, LatestEnd: 60}},
 		{"pinned to 30 to 40: to 20 to 30, backwards", task("x", 10).Pin(30), 60, project.Task{ID: "x", Minutes: 10, NotBefore: 20, LatestEnd: 30}},
+		{"not before a minute after the finish: by no minute there is", project.Task{ID: "x", NotBefore: 61, LatestEnd: project.None}, 60,
+			project.Task{ID: "x", LatestEnd: -2}},
 		{"barred from 50 to the end and after it", project.Task{ID: "x", LatestEnd: project.None, Forbidden: []project.Span{{From: 50, To: 90}}}, 60,
 			project.Task{ID: "x", LatestEnd: 60, Forbidden: []project.Span{{From: 0, To: 10}}}},
 		{"barred after the end alone", project.Task{ID: "x", LatestEnd: project.None, Forbidden: []project.Span{{From: 60, To: 90}}}, 60,
