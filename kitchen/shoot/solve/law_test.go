@@ -265,7 +265,7 @@ func TestSetupsNeedHandsThatAreFree(t *testing.T) {
 		Waits:  []project.Wait{{Before: 0, After: 1, AtMost: project.None}},
 	}
 	// 20 of the first shot, hands free at 40, 10 for the set-up, 20 of the second.
-	if r := plan(t, p, solve.Options{}); r.Makespan != 70 {
+	if r := plan(t, p, solve.Options{Steps: 2_000}); r.Makespan != 70 {
 		t.Errorf("it ends at %d, want 40 + 10 + 20", r.Makespan)
 	}
 	p.Setups.Needs = nil

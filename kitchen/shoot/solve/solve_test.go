@@ -55,7 +55,7 @@ func TestPublishedOptimaAreReached(t *testing.T) {
 	folder := referenceFolder(t)
 	for _, i := range readOptima(t, folder) {
 		t.Run(i.name, func(t *testing.T) {
-			r := plan(t, readJ30(t, filepath.Join(folder, i.name+".sm")), solve.Options{Steps: 20_000})
+			r := plan(t, readJ30(t, filepath.Join(folder, i.name+".sm")), solve.Options{Steps: 3_000})
 			if r.Makespan != i.optimum || r.Bound > i.optimum || r.Optimal != (r.Bound == r.Makespan) {
 				t.Errorf("makespan %d, bound %d, optimal %v; published optimum %d", r.Makespan, r.Bound, r.Optimal, i.optimum)
 			}
@@ -86,7 +86,7 @@ func TestThePublishedPlanOfFT06IsFeasible(t *testing.T) {
 
 // best solves a small project to the end; ok is false if there is no plan.
 func best(t *rapid.T, p project.Project) (r solve.Result, ok bool) {
-	r, err := solve.Plan(context.Background(), p, solve.Options{Steps: 20_000})
+	r, err := solve.Plan(context.Background(), p, solve.Options{Steps: 5000})
 	if err != nil {
 		if fault.KindOf(err) != fault.Invalid && fault.KindOf(err) != fault.Busy {
 			t.Fatalf("%v", err)
