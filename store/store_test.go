@@ -1,7 +1,10 @@
 package store_test
 
 import (
+	"context"
+	"os"
 	"path/filepath"
+	"sync"
 	"testing"
 	"time"
 
@@ -33,8 +36,33 @@ func open(t testing.TB) *store.Store {
 func openClocked(t testing.TB) (*store.Store, *testClock) {
 	t.Helper()
 	clock := &testClock{time.Date(2026, 3, 9, 12, 0, 0, 123_456_789, time.UTC)}
-	return openAt(t, filepath.Join(t.TempDir(), "show.db"), clock.now), clock
+	path := filepath.Join(t.TempDir(), "show.db")
+	ok(t, os.WriteFile(path, emptyStore(), 0o600))
+	return openAt(t, path, clock.now), clock
 }
+
+// emptyStore is the file of a store in which nothing is kept yet. It is made
+// once: the migrations take longer than most tests, and have tests of their own.
+var emptyStore = sync.OnceValue(func() []byte {
+	folder, err := os.MkdirTemp("", "store")
+	if err != nil {
+		panic(err)
+	}
+	defer os.RemoveAll(folder)
+	path := filepath.Join(folder, "empty.db")
+	st, err := store.Open(context.Background(), path, store.Options{})
+	if err == nil {
+		err = st.Close()
+	}
+	if err != nil {
+		panic(err)
+	}
+	file, err := os.ReadFile(path)
+	if err != nil {
+		panic(err)
+	}
+	return file
+})
 
 // openAt opens the store at path; a nil clock is the machine's.
 func openAt(t testing.TB, path string, now func() time.Time) *store.Store {

@@ -7,9 +7,11 @@ import (
 	"net/http/cookiejar"
 	"net/http/httptest"
 	"net/url"
+	"os"
 	"path/filepath"
 	"regexp"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -35,7 +37,11 @@ func newSite(t testing.TB) *site { return openSite(t, web.Config{OpenDoor: true}
 func openSite(t testing.TB, config web.Config) *site {
 	t.Helper()
 	now := func() time.Time { return today }
-	st, err := store.Open(context.Background(), filepath.Join(t.TempDir(), "test.db"), store.Options{Now: time.Now}) // sessions expire by the real clock
+	path := filepath.Join(t.TempDir(), "test.db")
+	if err := os.WriteFile(path, emptyStore(), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	st, err := store.Open(context.Background(), path, store.Options{Now: time.Now}) // sessions expire by the real clock
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -62,6 +68,18 @@ func openSite(t testing.TB, config web.Config) *site {
 	s.client = s.newClient()
 	return s
 }
+
+// emptyStore is the file of a store in which nothing is kept yet. It is made
+// once: the migrations take longer than most tests.
+var emptyStore = sync.OnceValue(func() []byte {
+	folder := must(os.MkdirTemp("", "store"))
+	defer os.RemoveAll(folder)
+	path := filepath.Join(folder, "empty.db")
+	if err := must(store.Open(context.Background(), path, store.Options{})).Close(); err != nil {
+		panic(err)
+	}
+	return must(os.ReadFile(path))
+})
 
 // newClient is another browser: it keeps its own cookies and follows nothing.
 func (s *site) newClient() *http.Client {
