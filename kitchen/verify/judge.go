@@ -166,7 +166,7 @@ func (j *judge) isList(i int) bool {
 	if j.Text.At(s.To) == "of" || j.Book.Items[j.Ties[i].Item].Line.Amount.Unit.Kind() == measure.Count {
 		return true
 	}
-	if i == 0 || s.From-j.Said[i-1].To >= 8 {
+	if i == 0 || s.From-j.Said[i-1].To >= 14 {
 		return false
 	}
 	before := j.Said[i-1]

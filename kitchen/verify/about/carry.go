@@ -40,6 +40,9 @@ func (r *Reading) carried(i int) int {
 		if !r.Scale.Comparable(s, line) {
 			continue
 		}
+		if first && s.Size && line.Packs.Unit != "" && s.From-r.Said[p].To < 10 {
+			return n // "two tins of beans, four hundred gram tins"
+		}
 		if first && r.restates(p, i, n) || r.completes(i, n) || s.Kind == speech.Measure && s.Unit == line.Amount.Unit && r.EqualItem(s, n) {
 			return n
 		}

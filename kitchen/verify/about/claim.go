@@ -131,7 +131,7 @@ func (c claim) isTimeEarned() bool {
 		return false
 	}
 	handled := c.r.handled(c.s)
-	if handled == 0 && c.r.Text.At(c.s.From-1) == "for" && c.s.Unit == c.f.Unit && !isFarBy(c.s, c.f, close) && c.r.isOfThing(c.s.From-1) {
+	if lead := c.r.leadOf(c.s); handled == 0 && (lead == "for" || lead == "take" || lead == "takes") && c.s.Unit == c.f.Unit && !isFarBy(c.s, c.f, close) && c.r.isOfThing(c.s.From-1) {
 		handled = scoreHandled // "it stays like this for two hours"
 	}
 	return c.shared+c.verb+handled >= c.least()

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
 )
@@ -21,6 +22,7 @@ func (r *Reading) tieFact(i int) {
 		}
 		s.Kind = speech.Count
 	}
+
 	around := r.around(i)
 	best, top := -1, 0.0
 	for n, f := range r.Book.Facts {
@@ -35,7 +37,7 @@ func (r *Reading) tieFact(i int) {
 		return
 	}
 	c := r.claimOf(i, s, best, around)
-	r.Ties[i].Fact, r.Ties[i].Agrees = best, c.equal
+	r.Ties[i].Fact, r.Ties[i].Agrees = best, c.equal || s.Kind == speech.Time && same.Allows(s, c.f.Said)
 	r.Ties[i].firm = !c.equal && (c.verb > 0 || c.shared >= leastHere)
 }
 

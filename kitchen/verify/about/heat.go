@@ -71,6 +71,9 @@ func isTenfold(s, h speech.Said) bool {
 
 // isTarget tells a heat that something is brought to: "until it hits ninety".
 func (r *Reading) isTarget(s speech.Said) bool {
+	if r.leadOf(s) == "to" {
+		return true
+	}
 	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
 		switch w := r.Text.Words[k].Text; w {
 		case "for":

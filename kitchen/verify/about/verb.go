@@ -46,19 +46,31 @@ func (r *Reading) handled(s speech.Said) float64 {
 	if s.Kind != speech.Time || s.Article {
 		return 0
 	}
-	if s.From > 0 && r.Text.Parts(s.From-1) {
-		return scoreHandled // "Thirty minutes, and then you fish them out."
+	if r.opens(s) {
+		return scoreHandled // "Then thirty minutes, and you fish them out."
 	}
 	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
 		switch w := r.Text.Words[k].Text; {
 		case into[w] && r.Text.At(s.From-1) == "for":
 			return scoreHandled
-		case gives[w] && things[r.Text.At(k+1)], things[w] && wants[r.Text.At(k+1)]:
+		case gives[w] && things[r.Text.At(k+1)], (things[w] || w == "it's" || w == "they've" || w == "that's") && wants[r.Text.At(k+1)]:
 			return scoreHandled
 		}
 	}
 	return 0
 }
+
+// opens tells whether nothing but light words stand before a number in its
+// sentence.
+func (r *Reading) opens(s speech.Said) bool {
+	k := s.From - 1
+	for k > 0 && !r.Text.Parts(k) && opening[r.Text.At(k)] && s.From-k < 5 {
+		k--
+	}
+	return k > 0 && r.Text.Parts(k)
+}
+
+var opening = speech.SetOf("then and so now another about around a good just maybe that's it's")
 
 // isOfThing tells whether the subject of what is said before word k is what is
 // cooked, or the viewer: "it stays like this for".
@@ -77,7 +89,7 @@ func (r *Reading) isOfThing(k int) bool {
 var (
 	gives  = speech.SetOf("give gives giving leave leaving let")
 	things = speech.SetOf("it them they that these those this")
-	wants  = speech.SetOf("wants want needs need has have gets get go goes")
+	wants  = speech.SetOf("wants want needs need has have had gets get got go goes")
 	into   = speech.SetOf("in back on leave left let")
 )
 

@@ -40,13 +40,17 @@ func slackOf(about bool) measure.Number {
 // same as any time that it can overlap, from six hours to a day: common practice,
 // no source.
 func Times(said, written speech.Said) bool {
-	if written.AtLeast && said.Amount.From.Cmp(written.Amount.From) >= 0 || written.AtMost && said.Amount.To.Cmp(written.Amount.To) <= 0 && said.AtMost {
-		return true
-	}
 	if said.Night || written.Night {
 		return said.Night && written.Night || isNight(said) && isNight(written)
 	}
 	return agrees(said.Amount.Range, written.Amount.Range, slackOf(said.About))
+}
+
+// Allows tells whether a said time is one that "at least" or "up to" a written one
+// allows.
+func Allows(said, written speech.Said) bool {
+	return written.AtLeast && said.Amount.From.Cmp(written.Amount.From) >= 0 ||
+		written.AtMost && said.AtMost && said.Amount.To.Cmp(written.Amount.To) <= 0
 }
 
 func isNight(s speech.Said) bool {

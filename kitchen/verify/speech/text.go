@@ -67,8 +67,9 @@ func Cut(cues []Cue) Text {
 	return t
 }
 
-// tellVerbs tells to rest from the rest, and to heat from a low heat, which says
-// nothing of what is done: its stem is empty.
+// tellVerbs tells to rest from the rest, to heat from a low heat, which says
+// nothing of what is done and has an empty stem, to go cold from cold butter, and
+// what was left alone from what is left.
 func (t *Text) tellVerbs() {
 	for i := range t.Words {
 		w := &t.Words[i]
@@ -77,9 +78,15 @@ func (t *Text) tellVerbs() {
 			w.Text = "rests"
 		case w.Text == "heat" && heatLeads[before]:
 			w.Stem = ""
+		case w.Text == "cold" && coldLeads[before]:
+			w.Text, w.Stem = "cool", "cool"
+		case w.Text == "left" && (t.word(i+1) == "it" || t.word(i+1) == "them"):
+			w.Text, w.Stem = "leave", "leave"
 		}
 	}
 }
+
+var coldLeads = SetOf("go goes going gone went get gets getting stone completely")
 
 var heatLeads = SetOf("the a low medium high gentle full more less much of your")
 

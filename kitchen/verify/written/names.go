@@ -23,6 +23,8 @@ type Names struct {
 type phrase struct {
 	words []string
 	item  int
+	own   bool // as the recipe calls it
+	part  bool // no noun, but a word before it: the "olive" of "olive oil"
 }
 
 // Mention is one place where an ingredient is named.
@@ -38,6 +40,10 @@ func newNames(items []Item, larder *food.Larder) *Names {
 	for i, it := range items {
 		own := Stems(it.Line.Food)
 		n.add(own, i)
+		if len(own) > 0 {
+			of := n.byHead[own[len(own)-1]]
+			of[len(of)-1].own = true
+		}
 		if _, other, ok := strings.Cut(it.Line.Text, " or "); ok { // "1 tbsp water, or juice from the plums"
 			n.add(Stems(other), i)
 		}
@@ -57,7 +63,7 @@ func newNames(items []Item, larder *food.Larder) *Names {
 			continue
 		}
 		for _, i := range of {
-			n.byHead[w] = append(n.byHead[w], phrase{words: []string{w}, item: i})
+			n.byHead[w] = append(n.byHead[w], phrase{words: []string{w}, item: i, part: true})
 		}
 	}
 	return n
@@ -125,9 +131,15 @@ func (n *Names) At(t speech.Text, i int) (Mention, bool) {
 	if len(phrases) == 0 || n.isPartOfNext(t, i) {
 		return Mention{}, false
 	}
+	if w := t.Words[i]; phrases[0].part && strings.HasSuffix(w.Text, "s") && n.larder != nil && n.IsOther(w.Text) {
+		return Mention{}, false // olives are no olive oil
+	}
 	best, m := 0, Mention{To: i + 1}
 	for _, p := range phrases {
 		score, from := p.fits(t, i)
+		if p.own {
+			score++ // "treacle" is black treacle before it is golden syrup
+		}
 		if score > best {
 			best, m.Items, m.From = score, nil, from
 		}
@@ -151,7 +163,7 @@ func (p phrase) fits(t speech.Text, i int) (score, from int) {
 	}
 	score = 10 * (score + 1)
 	if score > 10 && score == 10*len(p.words) {
-		score++ // "plain flour" is no "plain wholemeal flour"
+		score += 2 // "plain flour" is no "plain wholemeal flour"
 	}
 	return score, k
 }

@@ -56,7 +56,8 @@ var classes = classesOf(
 	"tin tins pan pans",
 	"keep keeps kept",
 	"rub rubs rubbed rubbing",
-	"blend blends blended blending blitz blitzed blitzing",
+	"blend blends blended blending blender blitz blitzed blitzing",
+	"turn turns turned turning flip flips flipped flipping",
 	"reduce reduces reduced reducing",
 	"ferment ferments fermented fermenting",
 	"cure cures cured curing",
@@ -65,7 +66,7 @@ var classes = classesOf(
 	"smoke smokes smoked smoking",
 	"oven ovens",
 	"inside", "middle", "core", "centre center", "probe", "thermometer", "internal", "reheat",
-	"rests rested resting stand stands standing sit sits sitting leave leaving",
+	"rests rested resting stand stands standing sit sits sitting leave leaving stay stays staying stayed",
 )
 
 func classesOf(lists ...string) map[string]string {
