@@ -292,6 +292,92 @@ Then it proves again, fifty minutes. Oven on: one eighty, or one sixty if it's a
 
 It bakes for forty two to forty five minutes. If you've a thermometer it's ninety degrees in the middle; if you haven't, knock on the bottom and see who answers. Then let it cool for an hour. You won't. Nobody has ever waited the hour.`,
 		[]string{"differs: eighteen grams | 8g", "differs: four | 6 ropes", "differs: forty two to forty five minutes | 32–35 minutes"}},
+	{"a publican", "scotch", `Evening all. Behind the bar tonight it's scotch eggs, and I don't mean the ones in the garage with the sell-by date on. We've had the pub eleven years, we've sold, I worked it out, about nineteen thousand of these, and my wife's never eaten one, she's a vegetarian, God help me.
+
+So it's eight eggs. Six for the middles and two for the outside. The six go into boiling water for six minutes. Six. Set a timer. Then straight in the ice, ten minutes, or they'll go on cooking and then what's the point.
+
+Sausagemeat, four hundred and fifty grams. Black pudding, two hundred and fifty. If you don't like black pudding you can leave it out and go home. Sage, a tablespoon, chopped, and mace, half a teaspoon, nobody uses mace, use mace. Squidge it all up and make six balls.
+
+Flat on your hand, egg in the middle, close it up like you're keeping a secret. Then it's flour, sixty grams on a plate, then the beaten egg, then the crumbs, a hundred and twenty grams of those. And then in the fridge for an hour and twenty five minutes, or the coats come off in the fat.
+
+Oil's a litre and a half, in a deep pan, and you get that to one seventy. Not one eighty, not two hundred, one seventy. You fry them three at a time. Nineteen minutes and they'll be like a conker. Then let them sit for five, and cut one, and if that yolk runs down your wrist, you've done it.
+
+Four pound fifty at the bar. Cheers.`,
+		[]string{"differs: two hundred and fifty | 150g", "differs: an hour and twenty five minutes | 25 minutes", "differs: Nineteen minutes | 9 minutes"}},
+	{"half asleep", "banana", `hi it's three in the morning the baby's finally gone down and i've got bananas going black on the side so we're doing this really really quietly
+
+so it's three bananas and they want to be really ripe like you'd be embarrassed and it's about three fifty grams if you're weighing them mash them up with a fork not the mixer the mixer's loud
+
+butter a hundred grams melted i did it in the microwave in thirty second bursts and then brown sugar the light one two hundred and fifty grams and two eggs and a teaspoon of vanilla and stir that
+
+oven should've said that first one eighty or one sixty if it's fan and a loaf tin the two pound one the nine hundred gram one same thing lined
+
+now the dry stuff two hundred and twenty grams of plain flour one and a half teaspoons baking powder half a teaspoon of bicarb and a tablespoon of cinnamon and fold it don't beat it she's four months by the way she's lovely she's just very awake
+
+walnuts eighty grams i'm crushing them in my hand because the knife's loud in the tin and then demerara over the top two tablespoons that's the crunchy bit
+
+fifty five to sixty minutes and i'm going to sit on the floor by the oven because it's warm
+
+fifteen minutes in the tin and then out on the rack for an hour if she lets me okay that's her that's her bye`,
+		[]string{"differs: two hundred and fifty grams | 150 g", "differs: a tablespoon | 1 tsp (unit)"}},
+	{"on the radio", "enchiladas", `Good afternoon, you're listening to Kitchen Table, I'm with Lupe Arroyo at her stove in Las Cruces, and Lupe, something smells incredible. - That's the tomatillos. Two pounds of them, husks off, washed, because they're sticky.
+
+- And what else is on that tray? - Jalapeños, I've got four. One white onion in quarters. Three cloves of garlic in the skin. And they're under the broiler about ten minutes, and you turn them over one time. You want them black in spots. My mother did it right on the flame. We had one smoke alarm and she took out the battery in 1982.
+
+- Then it all goes in the blender. - Everything, with a cup of cilantro, and a tablespoon and a half of kosher salt. Careful with the lid.
+
+- What's the filling today? - Chicken, that I cooked yesterday. Three cups, shredded. Half of this cheese, it's Monterey Jack, eight ounces. Sour cream, a cup and a half. And a teaspoon of cumin. Some people say no cumin. Those people can have their own show.
+
+- Twelve tortillas? - Twelve, corn. And oil, a quarter cup, hot. They go in five seconds a side, just to make them soft. If you skip that they crack.
+
+- And the oven? - Four hundred. I fill them, I roll them, I put them in the dish, it's a nine by thirteen. Sauce on top, the other half of the Jack. And it's twenty to twenty five minutes.
+
+- I'm told you can't eat it right away. - You can, but you'll be sorry. Ten minutes. And then the cotija, fourteen ounces, crumbled. - Lupe Arroyo, thank you. We'll be right back after the two o'clock news.`,
+		[]string{"differs: a tablespoon and a half | 1½ teaspoons (unit)", "differs: a cup and a half | ½ cup", "differs: fourteen ounces | 4 ounces"}},
+	{"a man of few words", "rillettes", `Rillettes.
+
+Pork belly. One point two kilos. Strips, thick as your thumb.
+
+Salt. Coarse. Fifty two grams. Rub it in. Twelve hours in the cold.
+
+Wipe it. Don't wash it. Never wash it.
+
+A pot with a lid. Duck fat, half a kilo. White wine, two fifty. Peppercorns, two teaspoons. Thyme, four sprigs. Garlic, six cloves. Nutmeg, a quarter teaspoon.
+
+A hundred and thirty degrees. Fourteen hours. You'll know.
+
+Out. Two forks. Shred it while it's hot. Fat back in, a hundred and fifty mil.
+
+Jars. Four of them. A centimetre of fat on top. Two days in the fridge, before you touch it.
+
+Three weeks, it keeps. It has never kept three weeks.`,
+		[]string{"differs: Fifty two grams | 25 g", "differs: Fourteen hours | 4 hours"}},
+	{"a grandmother on the phone", "kulfi", `hello beta can you see me is this the camera okay so kulfi your mother says you want to know kulfi so i will tell you once and you write it down
+
+two litres of milk and it must be the full milk not the blue one not the red one in a heavy pot and cardamom twelve pods you just crack them and you boil it and then you let it simmer two hours and twenty minutes and you stand there you stir you don't look at your phone it comes down and down until there's nine hundred mil
+
+in my house we had a buffalo i'm telling you we had one buffalo and nine people
+
+then rice flour two tablespoons you mix it in a little cold milk four tablespoons of cold milk so there's no lumps and it goes in and the sugar a hundred and eighty grams and you cook it five minutes more
+
+then you strain it and saffron half a teaspoon of saffron and pistachios six grams chopped and you let it cool two hours
+
+and then in the moulds it makes eight and in the freezer eight hours minimum your grandfather used to eat it from the pot he couldn't wait eight minutes
+
+and take it out five minutes before or you'll break a tooth i broke one in seventy one okay bye beta eat something`,
+		[]string{"differs: two hours and twenty minutes | 1 hour 20 minutes", "differs: six grams | 60 g (tenfold)"}},
+	{"in a cold flat", "borscht", `Hi. My heating's broken, so I'm cooking something that takes all day. This is borscht, the way my babusya makes it, and there are forty million people who'll tell me it's wrong, and that's fine.
+
+First, broth. A kilo of beef short ribs, into three litres of cold water, with two bay leaves and a tablespoon of salt, and that simmers for two hours. You skim it. She skims it like she's angry with it.
+
+While that's on: one large onion, and two carrots, and you fry them in sunflower oil, three tablespoons, for eight minutes. Then beetroot. Three of them, that's about half a kilo, cut like matchsticks. And the vinegar, red wine vinegar, two teaspoons, that keeps it red. And tomato paste, two tablespoons. Lid on, and let it stew for fifty minutes.
+
+Potatoes next. Four hundred grams, in cubes, and they go in the broth and boil for ten minutes. Then cabbage, and I've got, what, thirteen hundred grams of cabbage, a whole one's about twice that, shred it fine. In it goes with the beetroot, and it's another fifteen minutes.
+
+Now turn it off. Garlic, four cloves, crushed. Lid on. Thirty minutes, and don't touch it. That's when it turns into borscht.
+
+Sour cream on top, I've got a two hundred gram pot here and it'll all go. It serves eight. And tomorrow, after twenty four hours, it's a different soup. It's nineteen degrees in here now. We're winning.`,
+		[]string{"differs: two teaspoons | 2 tbsp (unit)", "differs: fifty minutes | 25 minutes", "differs: thirteen hundred grams | 300 g"}},
 }
 
 func (s short) findings(change func([]verify.Cue) []verify.Cue) []string {

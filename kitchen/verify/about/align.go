@@ -91,7 +91,7 @@ func (r *Reading) passing(a, b option, last, i int) float64 {
 // a tablespoon of the leaves".
 func (r *Reading) sameItem(a, b option, i int) float64 {
 	x, y := r.Mentions[a.mention].Items, r.Mentions[b.mention].Items
-	if len(x) == 1 && len(y) == 1 && x[0] == y[0] && !r.Said[i].More {
+	if (len(x) == 1 && names(r.Mentions[b.mention], x[0]) || len(y) == 1 && names(r.Mentions[a.mention], y[0])) && !r.Said[i].More {
 		return 0.6
 	}
 	return 0
@@ -159,10 +159,15 @@ func (r *Reading) optionsOf(i, first int) []option {
 	if behind >= 0 {
 		options = append(options, option{mention: behind, score: r.scoreBehind(s, r.Mentions[behind])})
 	}
-	for _, m := range before[max(0, len(before)-2):] {
-		if r.comesBefore(i, r.Mentions[m]) {
-			options = append(options, option{mention: m, before: true, score: r.scoreBefore(s, r.Mentions[m])})
+	for back, m := range before[max(0, len(before)-2):] {
+		if !r.comesBefore(i, r.Mentions[m]) {
+			continue
 		}
+		o := option{mention: m, before: true, score: r.scoreBefore(s, r.Mentions[m])}
+		if back == 0 && len(before) > 1 {
+			o.score -= 0.3 // another food is nearer
+		}
+		options = append(options, o)
 	}
 	if len(options) > 1 {
 		return options

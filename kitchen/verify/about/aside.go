@@ -35,7 +35,7 @@ var scenes = phrasesOf(
 
 // keeping are words of what comes after the cooking. A recipe that writes of it
 // too makes it no other scene.
-var keeping = phrasesOf("leftovers", "leftover", "reheat", "keeps", "keep for", "it'll keep", "they'll keep", "it lasts", "freeze it for", "freezes")
+var keeping = phrasesOf("leftovers", "leftover", "reheat", "keeps for", "keeps in", "keeps well", "keeps about", "keeps up to", "it keeps", "keep for", "it'll keep", "they'll keep", "it lasts", "freeze it for", "freezes")
 
 // kin and crowds are whose doing something can be, besides the host's.
 var (

@@ -46,7 +46,7 @@ func (r *Reading) countsBefore(s speech.Said, gap int) bool {
 		return gap <= 6 || gap <= pointed && pointing[r.Text.At(s.From-1)]
 	}
 	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None
-	if ends && gap <= 5 && pointing[r.Text.At(s.From-1)] {
+	if lead := r.Text.At(s.From - 1); ends && gap <= 5 && (pointing[lead] || lead == "got") {
 		return true // "Scotch bonnets, and I use four"
 	}
 	return gap <= 1 && ends || gap == 0 && same.Elided(s)

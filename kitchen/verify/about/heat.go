@@ -112,7 +112,7 @@ func (c claim) scoreHeat() float64 {
 func (c claim) isHeatEarned() bool {
 	set := c.s.Oven != "" || c.s.Scale == "gas"
 	switch {
-	case isScaleSlip(c.s, c.f):
+	case isScaleSlip(c.s, c.f), c.equal && !c.s.Bare && c.distance <= 1:
 		return true
 	case !set && c.f.IsOven && c.r.isProbed(c.s):
 		return false

@@ -11,8 +11,10 @@ func (r *Reading) scoreVerb(i int, s speech.Said, f written.Fact) float64 {
 		return 0
 	}
 	verb := written.Verb(r.Text, s)
-	if verb == "" && r.followsOven(i) && (f.Verb == "bake" || f.Verb == "roast") {
-		return scoreImplied
+	if heat := r.heatBefore(i); verb == "" && heat >= 0 {
+		if h := r.Book.Facts[heat]; h.Place == f.Place || h.IsOven && (f.Verb == "bake" || f.Verb == "roast") {
+			return scoreImplied
+		}
 	}
 	switch {
 	case verb == "" || f.Verb == "" || verb == waiting && verb != f.Verb && !f.Hands:
@@ -30,14 +32,13 @@ func (r *Reading) scoreVerb(i int, s speech.Said, f written.Fact) float64 {
 // waiting is the verb for leaving something alone, whatever it does meanwhile.
 const waiting = "rests"
 
-// followsOven tells whether number i stands right behind an oven's setting: "180,
-// 160 fan, twenty five minutes".
-func (r *Reading) followsOven(i int) bool {
-	if i == 0 || r.Said[i].From-r.Said[i-1].To > 6 {
-		return false
+// heatBefore gives the fact of the heat that number i stands right behind, "180,
+// 160 fan, twenty five minutes", −1 for none.
+func (r *Reading) heatBefore(i int) int {
+	if i == 0 || r.Said[i].From-r.Said[i-1].To > 6 || r.Said[i-1].Kind != speech.Heat {
+		return -1
 	}
-	n := r.Ties[i-1].Fact
-	return n >= 0 && r.Book.Facts[n].Kind == speech.Heat && r.Book.Facts[n].IsOven
+	return r.Ties[i-1].Fact
 }
 
 // handled weighs the words by which a host gives something its time without
@@ -51,7 +52,7 @@ func (r *Reading) handled(s speech.Said) float64 {
 	}
 	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
 		switch w := r.Text.Words[k].Text; {
-		case into[w] && r.Text.At(s.From-1) == "for":
+		case into[w] && (r.Text.At(s.From-1) == "for" || k == s.From-1 && r.Text.At(k-1) != "minutes"):
 			return scoreHandled
 		case gives[w] && things[r.Text.At(k+1)], (things[w] || w == "it's" || w == "they've" || w == "that's") && wants[r.Text.At(k+1)]:
 			return scoreHandled

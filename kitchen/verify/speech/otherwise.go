@@ -30,7 +30,7 @@ func (t Text) isOtherwise(s Said) bool {
 
 // isOfVessel tells the size of a dish or a bag from an amount: "a two litre dish".
 func (t Text) isOfVessel(s Said) bool {
-	if kind := s.Unit.Kind(); kind != measure.Volume && kind != measure.Mass || !t.open(s.To-1) {
+	if s.Unit.Kind() != measure.Volume || !t.open(s.To-1) {
 		return false
 	}
 	next, noun := t.word(s.To+1), t.word(s.To)

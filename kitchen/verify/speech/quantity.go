@@ -198,9 +198,10 @@ func (t Text) measured(s *Said) bool {
 		t.half(s, measure.Whole(1))
 	default:
 		s.Kind, s.Amount.Unit = Measure, u
-		t.half(s, measure.Whole(1))
-		t.upTo(s)
-		t.plus(s)
+		if t.half(s, measure.Whole(1)); s.To == to {
+			t.upTo(s)
+			t.plus(s)
+		}
 	}
 	return true
 }

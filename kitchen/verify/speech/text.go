@@ -80,6 +80,8 @@ func (t *Text) tellVerbs() {
 			w.Stem = ""
 		case w.Text == "cold" && coldLeads[before]:
 			w.Text, w.Stem = "cool", "cool"
+		case w.Text == "cold" && before == "the" && t.word(i-2) == "in":
+			w.Text, w.Stem = "fridge", "fridge"
 		case w.Text == "left" && (t.word(i+1) == "it" || t.word(i+1) == "them"):
 			w.Text, w.Stem = "leave", "leave"
 		}

@@ -65,6 +65,7 @@ var classes = classesOf(
 	"rinse rinses rinsed rinsing",
 	"smoke smokes smoked smoking",
 	"oven ovens",
+	"ice iced",
 	"inside", "middle", "core", "centre center", "probe", "thermometer", "internal", "reheat",
 	"rests rested resting stand stands standing sit sits sitting leave leaving stay stays staying stayed",
 )
