@@ -92,3 +92,26 @@ func TestSetShotStatus(t *testing.T) {
 	ok(t, st.DeleteShot(t.Context(), id))
 	wantFault(t, st.SetShotStatus(t.Context(), id, episode.Got), fault.NotFound)
 }
+
+// A cut keeps its turn while it is edited, and whoever saves late is told.
+func TestACutIsEditedInItsTurn(t *testing.T) {
+	st := open(t)
+	id := addEpisode(t, st, "one")
+	rough := must(st.AddCut(t.Context(), episode.Cut{EpisodeID: id, Name: "rough"}))(t)
+	must(st.AddCut(t.Context(), episode.Cut{EpisodeID: id, Name: "fine"}))(t)
+	before := must(st.Cut(t.Context(), rough))(t)
+	edited := before
+	edited.Captions, edited.Seconds = "WEBVTT", 95
+	ok(t, st.SaveCut(t.Context(), edited))
+	wantFault(t, st.SaveCut(t.Context(), before), fault.Conflict)
+	edited.Revision = 2
+	same(t, "the edited cut", must(st.Cut(t.Context(), rough))(t), edited)
+	if got := must(st.CurrentCut(t.Context(), id))(t).Name; got != "fine" {
+		t.Errorf("the current cut is %q, want the other one still", got)
+	}
+	edited.Seconds = -1
+	wantFault(t, st.SaveCut(t.Context(), edited), fault.Invalid)
+	if all := must(st.Cuts(t.Context(), 4711))(t); len(all) != 0 {
+		t.Errorf("an episode that is not there has %d cuts", len(all))
+	}
+}

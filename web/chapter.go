@@ -170,28 +170,39 @@ func (s *Server) setChapter(w http.ResponseWriter, r *http.Request) error {
 }
 
 // carryChapters moves what a person set to where the same words stand in a new
-// cut; what cannot be found there stays where it was.
-func (s *Server) carryChapters(ctx context.Context, episodeID int64, old, renewed string) error {
+// cut. What cannot be found there stays where it was; lost is how many those
+// are.
+func (s *Server) carryChapters(ctx context.Context, episodeID int64, old, renewed string) (lost int, err error) {
+	set, err := s.store.ChapterStarts(ctx, episodeID)
+	if err != nil || len(set) == 0 || old == renewed {
+		return 0, err
+	}
 	before, err := script.ReadCaptions(old)
 	if err != nil || len(before.Cues) == 0 {
-		return nil
+		return 0, nil
 	}
 	after, err := script.ReadCaptions(renewed)
 	if err != nil || len(after.Cues) == 0 {
-		return nil
-	}
-	set, err := s.store.ChapterStarts(ctx, episodeID)
-	if err != nil {
-		return err
+		return 0, nil
 	}
 	for segmentID, seconds := range set {
 		at, ok := script.Carry(time.Duration(seconds)*time.Second, before, after)
 		if !ok {
+			lost++
 			continue
 		}
-		if err := s.store.SetChapterStart(ctx, segmentID, int(at/time.Second)); err != nil {
-			return err
+		if err := s.store.SetChapterStart(ctx, segmentID, int(at.Round(time.Second)/time.Second)); err != nil {
+			return lost, err
 		}
 	}
-	return nil
+	return lost, nil
+}
+
+// savedCutText says that a cut is saved, and what became of chapters set by
+// hand.
+func savedCutText(lost int) string {
+	if lost == 0 {
+		return "The cut is saved."
+	}
+	return "The cut is saved. What you set for " + count(lost, "chapter", "chapters") + " could not be followed into it: look where they begin."
 }

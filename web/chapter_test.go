@@ -63,6 +63,24 @@ func TestAChapterSetByHandStaysWithItsWords(t *testing.T) {
 	s.shows(episode+"/release", "0:34 The oven")
 }
 
+// A time set by hand is followed back and forth without slipping, and told of
+// where the new cut no longer says its words.
+func TestAChapterSetByHandIsFollowedOrToldOf(t *testing.T) {
+	s := newSite(t)
+	episode := threeSegments(s)
+	s.saveCaptions(episode, cutOfThree)
+	s.post(episode+"/chapters", "segment", "3", "at", "0:26")
+	shifted := strings.NewReplacer("00:00:24.000", "00:00:24.700", "00:00:40.000", "00:00:40.700").Replace(cutOfThree)
+	for range 3 {
+		s.saveCaptions(episode, shifted)
+		s.shows(episode+"/cut", "The cut is saved.", "0:27")
+		s.saveCaptions(episode, cutOfThree)
+		s.shows(episode+"/cut", "The cut is saved.", "0:26")
+	}
+	s.saveCaptions(episode, "WEBVTT\n\n00:00:01.000 --> 00:00:04.000\nSomething else altogether, in few words.\n")
+	s.shows(episode+"/cut", "What you set for 1 chapter could not be followed", "0:26", "set by hand")
+}
+
 func TestStartMark(t *testing.T) {
 	for _, c := range []struct {
 		name  string

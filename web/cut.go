@@ -173,11 +173,12 @@ func (s *Server) saveCut(w http.ResponseWriter, r *http.Request) error {
 	if err = form.err(); err == nil {
 		err = s.keepCut(r.Context(), cut)
 	}
+	lost := 0
 	if err == nil {
-		err = s.carryChapters(r.Context(), d.episode.ID, saved.Captions, cut.Captions)
+		lost, err = s.carryChapters(r.Context(), d.episode.ID, saved.Captions, cut.Captions)
 	}
 	return s.settle(w, r, err, outcome{
-		to: d.path(views.SheetCut), say: "The cut is saved.",
+		to: d.path(views.SheetCut), say: savedCutText(lost),
 		redraw: func(err error) error {
 			return s.drawCut(w, r, d, saved, http.StatusUnprocessableEntity, cutForm(d, form.values.Get, cut.Revision, err))
 		},

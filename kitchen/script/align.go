@@ -88,7 +88,7 @@ func (p *parted) unheard(segments []episode.Segment) []int {
 				got += p.lexicon.weight[id]
 			}
 		}
-		if got < leastHeard*possible {
+		if got <= leastHeard*possible {
 			all = append(all, i)
 		}
 	}
