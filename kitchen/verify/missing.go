@@ -8,6 +8,7 @@ import (
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/verify/about"
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
 )
@@ -26,8 +27,11 @@ func (j *judge) missing() {
 		j.miss(j.whereFood(n), Finding{Written: measureOf(l), Line: l.Text, Number: l.Number})
 	}
 	var heats []written.Fact
+	leavesOut := j.leavesTimesOut()
 	for n, f := range j.Book.Facts {
 		switch {
+		case f.Hands && leavesOut && f.Kind == speech.Time:
+			continue
 		case f.Place < 0 || f.Total || f.Part || f.Kind == speech.Count || f.Kind == speech.Length || j.isFactSaid(n):
 			continue
 		case f.Kind == speech.Heat:
@@ -38,6 +42,23 @@ func (j *judge) missing() {
 		}
 		j.miss(j.whereStep(f.Place), Finding{Written: f.Text, Line: f.Line, Number: f.Number})
 	}
+}
+
+// leavesTimesOut tells whether this host leaves out more times of work by hand
+// than they say: then one more is no news. "Brush with the glaze, 2 minutes" is
+// for whoever plans, not for whoever watches.
+func (j *judge) leavesTimesOut() bool {
+	said, unsaid := 0, 0
+	for n, f := range j.Book.Facts {
+		switch {
+		case f.Kind != speech.Time || !f.Hands || f.Place < 0 || f.Total || f.Part:
+		case j.isFactSaid(n):
+			said++
+		default:
+			unsaid++
+		}
+	}
+	return unsaid > max(2, said)
 }
 
 // isMade tells of a line that is made in the recipe itself: "900 ml stock (from
@@ -120,6 +141,24 @@ func (j *judge) isFactSaid(n int) bool {
 			return true
 		}
 		if f.Kind == speech.Time && t.Fact >= 0 && about.EqualFact(j.Said[i], f) && j.factOften(t.Fact, i) {
+			return true
+		}
+	}
+	return j.isSaidBare(f)
+}
+
+// isSaidBare tells whether the number of a time or a heat was said without its
+// unit where the talk is at its step: "let it cool for like fifteen", "it wants
+// to say seventy four". Such a number contradicts nothing; but it has been said.
+func (j *judge) isSaidBare(f written.Fact) bool {
+	for i, s := range j.Said {
+		if s.Kind != speech.Count || !same.Elided(s) && j.Text.At(s.From-1) != "for" || j.agreed[i] || s.Struck || j.Book.Distance(f.Place, j.PlaceOf(i)) > 1 {
+			continue
+		}
+		if f.Kind == speech.Time && same.Ranges(s.Amount.Range, f.Amount.Range) {
+			return true
+		}
+		if slices.ContainsFunc(f.Heats, func(h speech.Said) bool { return same.Ranges(s.Amount.Range, h.Amount.Range) }) {
 			return true
 		}
 	}

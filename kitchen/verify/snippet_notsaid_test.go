@@ -98,3 +98,59 @@ func TestNotSaidByComponent(t *testing.T) {
 		})
 	}
 }
+
+// A number without its unit says the time or the heat of the step at hand.
+func TestSaidWithoutItsUnit(t *testing.T) {
+	const r = "Gravy\n\n300 ml chicken stock\n20 g butter\n\n1. Melt the butter and cool it for 15 minutes.\n2. Add the chicken stock and simmer for 5 minutes.\n3. Rest the gravy until it reads 74 °C.\n"
+	const foods = "melt twenty grams of butter "
+	tests := []struct {
+		name, said string
+		want       []string
+	}{
+		{"all bare", foods + "and let it cool for like fifteen then three hundred mil of chicken stock bubble it for five and rest the gravy until it wants to say seventy four", nil},
+		{"none", foods + "let it cool then three hundred mil of chicken stock simmer it and rest the gravy", []string{"15 minutes", "5 minutes", "74 °C"}},
+		{"another number", foods + "and let it cool for like fifty then three hundred mil of chicken stock bubble it for five and rest the gravy to seventy four degrees", []string{"15 minutes"}},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			if diff := cmp.Diff(test.want, notSaid(r, test.said)); diff != "" {
+				t.Errorf("%s (-want +got):\n%s", test.said, diff)
+			}
+		})
+	}
+}
+
+// A host who leaves the minutes of handwork out is not told of each of them; one
+// who says them is told of the one that is missing.
+func TestTimesOfHandworkThatAHostLeavesOut(t *testing.T) {
+	const r = "Tart\n\n100 g jam\n\n1. Rub the pastry for 5 minutes.\n2. Whisk the cream for 6 minutes.\n3. Beat the eggs for 7 minutes.\n4. Brush with the jam for 8 minutes.\n5. Bake for 40 minutes.\n"
+	tests := []struct {
+		name, said string
+		want       []string
+	}{
+		{"all are left out", "Rub the pastry. Whisk the cream. Beat the eggs. Brush with a hundred grams of jam. Bake it.", []string{"40 minutes"}},
+		{"one is", "Rub the pastry for five minutes. Whisk the cream for six minutes. Beat the eggs for seven minutes. Brush with a hundred grams of jam. Bake for forty minutes.", []string{"8 minutes"}},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			if diff := cmp.Diff(test.want, notSaid(r, test.said)); diff != "" {
+				t.Errorf("%s (-want +got):\n%s", test.said, diff)
+			}
+		})
+	}
+}
+
+// "N of X" is X's, though "X juice" could be a food.
+func TestAnAmountOfWaterBesideJuice(t *testing.T) {
+	const r = "Syrup\n\n50 ml water\njuice of 1 lemon\n1 tbsp rum, or juice from the plums\n\nSimmer everything.\n"
+	for said, want := range map[string][]string{
+		"fifty mil of water juice of a lemon":                                                 nil,
+		"five hundred mil of water juice of a lemon":                                          {"differs: five hundred mil | 50 ml (tenfold)"},
+		"juice of a lemon and a tablespoon of that plum juice":                                nil,
+		"two tablespoons of the plum juice and the juice of one lemon and fifty mil of water": {"differs: two tablespoons | 1 tbsp"},
+	} {
+		if diff := cmp.Diff(want, snippet{said: said}.findings(r)); diff != "" {
+			t.Errorf("%s (-want +got):\n%s", said, diff)
+		}
+	}
+}

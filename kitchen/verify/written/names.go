@@ -39,13 +39,9 @@ func newNames(items []Item, larder *food.Larder) *Names {
 	single := map[string][]int{}
 	for i, it := range items {
 		own := Stems(it.Line.Food)
-		n.add(own, i)
-		if len(own) > 0 {
-			of := n.byHead[own[len(own)-1]]
-			of[len(of)-1].own = true
-		}
+		n.addOwn(own, i)
 		if _, other, ok := strings.Cut(it.Line.Text, " or "); ok { // "1 tbsp water, or juice from the plums"
-			n.add(Stems(other), i)
+			n.addOwn(Stems(other), i)
 		}
 		n.foods[it.Line.FoodID] = it.Line.FoodID != ""
 		for _, id := range it.Line.Choices {
@@ -96,6 +92,15 @@ func (n *Names) add(words []string, item int) {
 	}
 	head := words[len(words)-1]
 	n.byHead[head] = append(n.byHead[head], phrase{words: words, item: item})
+}
+
+// addOwn adds a name that the recipe itself has.
+func (n *Names) addOwn(words []string, item int) {
+	n.add(words, item)
+	if len(words) > 0 {
+		of := n.byHead[words[len(words)-1]]
+		of[len(of)-1].own = true
+	}
 }
 
 // Stems cuts a food's name into stems, up to what it lies in.
@@ -173,6 +178,9 @@ func (p phrase) fits(t speech.Text, i int) (score, from int) {
 func (n *Names) isPartOfNext(t speech.Text, i int) bool {
 	if i+1 >= len(t.Words) || t.Words[i].Stop != speech.None {
 		return false
+	}
+	if t.At(i+2) == "of" {
+		return false // "50 mil of water juice of a lemon"
 	}
 	next := t.Words[i+1]
 	if Things[next.Text] || made[next.Stem] && next.Stem != t.Words[i].Stem {
