@@ -21,6 +21,7 @@ func FuzzReadCaptions(f *testing.F) {
 	f.Add("1\n-->\n2\n00:00:01,000 --> 00:00:02,000")
 	f.Add("WEBVTT\n\n00:01.000 --> 00:02.000\n<v Dee &amp; co>HOST: hi &#13;&lt;b&gt;\n\n00:02.000 --> 00:03.000\nhi\nthere\n")
 	f.Add("0:01 >> HOST: so\n[0:05] so\n(1:00:00.5) - so it goes")
+	f.Add("0:00\n0:00 A  B :0")
 	f.Add("\xff\xfeW\x00E\x00B\x00V\x00T\x00T\x00")
 	f.Fuzz(func(t *testing.T, text string) {
 		captions, err := script.ReadCaptions(text)

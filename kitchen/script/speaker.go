@@ -45,7 +45,7 @@ func withoutSpeakers(text string) (words, speaker string) {
 			continue
 		}
 		if m[2] >= 0 && speaker == "" {
-			speaker = strings.TrimSuffix(line[m[2]:m[3]], ":")
+			speaker = nameText(strings.TrimSuffix(line[m[2]:m[3]], ":"))
 		}
 		lines[i] = line[m[1]:]
 	}
@@ -55,7 +55,10 @@ func withoutSpeakers(text string) (words, speaker string) {
 // voiceOf is the name in the first voice span of a cue's raw text, "" without.
 func voiceOf(raw string) string {
 	if m := voiceTag.FindStringSubmatch(raw); m != nil {
-		return strings.Join(strings.Fields(html.UnescapeString(m[1])), " ")
+		return nameText(html.UnescapeString(m[1]))
 	}
 	return ""
 }
+
+// nameText is a name on one line, with single blanks.
+func nameText(name string) string { return strings.Join(strings.Fields(name), " ") }
