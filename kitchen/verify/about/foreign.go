@@ -44,8 +44,41 @@ func (r *Reading) tieForeign(i int) bool {
 		r.Ties[i].Foreign = name
 		return true
 	}
-	return false
+	return r.tieUnknown(i, k, of)
 }
+
+// tieUnknown finds a food that neither the recipe nor the larder has, the word k
+// behind a measure and "of": "a tablespoon of zaatar". It must be one that the
+// host puts in.
+func (r *Reading) tieUnknown(i, k int, of bool) bool {
+	s := r.Said[i]
+	if !of || r.Text.At(k-1) != "of" || k >= len(r.Text.Words) || !measuresWell[s.Unit] || !r.IsInstruction(i) && !r.goesIn(k) {
+		return false
+	}
+	for k < len(r.Text.Words) && written.Describing[r.Text.At(k)] {
+		k++
+	}
+	word := r.Text.At(k)
+	if k >= len(r.Text.Words) || len(word) < 4 || noFoods[word] || written.Silent[word] || written.Things[word] || written.IsClass(word) || speech.IsNumber(word) {
+		return false
+	}
+	if stem := r.Text.Words[k].Stem; r.Book.Writes(stem) || r.Book.Writes(word) || r.Book.Names.HasHead(stem) || len(r.Book.Vocab[stem]) > 0 {
+		return false
+	}
+	r.Ties[i].Foreign = word
+	return true
+}
+
+// goesIn tells whether "goes in" follows the word k in its sentence.
+func (r *Reading) goesIn(k int) bool {
+	return r.Text.NearBehind(k+1, 5, "goes", "go", "in")
+}
+
+// measuresWell are units that little else than food is measured in.
+var measuresWell = map[measure.Unit]bool{measure.Teaspoon: true, measure.Tablespoon: true, measure.Dessertspn: true, measure.Cup: true, measure.Gram: true, measure.Millilitre: true, measure.Ounce: true}
+
+// noFoods are what else stands behind a measure and "of".
+var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base love patience course room space time effort pressure everybody liquid juices cooking fun whatever dressing syrup stock mess")
 
 // foreignBack is how many light words may stand between a foreign food and the
 // amount behind it.

@@ -30,7 +30,7 @@ func (t Text) manner(s *Said) {
 	case "more", "extra":
 		s.More = true
 	case "or":
-		if t.word(s.To+1) == "so" {
+		if w := t.word(s.To + 1); w == "so" || w == "thereabouts" {
 			s.About = true
 		}
 	case "ish":
@@ -70,7 +70,7 @@ func (t Text) isNearly(s Said) bool {
 		return t.open(s.From - 1)
 	case "of":
 		w := t.word(s.From - 2)
-		return w == "shy" || w == "short" || w == "region" || w == "neighbourhood"
+		return w == "shy" || w == "short" || w == "region" || w == "neighbourhood" || w == "part" && t.word(s.From-3) == "best"
 	case "than":
 		w := t.word(s.From - 2)
 		return (w == "more" || w == "less") && littles[t.word(s.From-3)]

@@ -178,9 +178,13 @@ func (t Text) measured(s *Said) bool {
 		}
 		k++
 	}
-	if t.word(k) == "ish" {
+	switch {
+	case t.word(k) == "ish", t.word(k) == "odd":
 		s.About = true
 		k++
+	case t.word(k) == "and" && t.word(k+1) == "a" && t.word(k+2) == "bit": // "two and a bit cups"
+		s.About = true
+		k += 3
 	}
 	if k > 0 && t.Words[k-1].Stop == Sentence && k > s.From {
 		return false
@@ -201,6 +205,7 @@ func (t Text) measured(s *Said) bool {
 		if t.half(s, measure.Whole(1)); s.To == to {
 			t.upTo(s)
 			t.plus(s)
+			t.thousandths(s)
 		}
 	}
 	return true
@@ -297,6 +302,27 @@ func (t Text) plus(s *Said) {
 		return
 	}
 	s.Plus, s.To = second.Amount, second.To
+}
+
+// thousandths reads the grams of "a kilo two hundred", which nobody names.
+func (t Text) thousandths(s *Said) {
+	if s.Unit != measure.Kilogram && s.Unit != measure.Litre || !t.open(s.To-1) || !s.Amount.From.IsWhole() || !s.Amount.IsSingle() {
+		return
+	}
+	n, ok := t.number(s.To)
+	if !ok || n.part || n.value.Cmp(measure.Whole(50)) < 0 || n.value.Cmp(measure.Whole(1000)) >= 0 {
+		return
+	}
+	to := n.to
+	u, end, unit := t.unit(n.to, !n.words)
+	switch {
+	case unit && (u == measure.Gram && s.Unit == measure.Kilogram || u == measure.Millilitre && s.Unit == measure.Litre):
+		to = end
+	case unit || n.to < len(t.Words) && t.open(n.to-1) && !joins[t.word(n.to)]:
+		return
+	}
+	s.Amount.Range = measure.One(s.Amount.From.Add(n.value.Quo(measure.Whole(1000))))
+	s.To, s.Article = to, false
 }
 
 // isLarger tells whether one a holds more than one b.

@@ -39,6 +39,7 @@ type Said struct {
 	Night   bool           // "overnight"
 	AtLeast bool           // "at least four hours"
 	AtMost  bool           // "up to three weeks"
+	Again   bool           // told by the amount before: "the same of sugar"
 	Struck  bool           // taken back by the speaker: "two cups, sorry, three cups"
 }
 
@@ -57,7 +58,7 @@ func Find(t Text) []Said {
 	t.strike(all)
 	t.elided(all)
 	t.together(all)
-	return all
+	return t.again(all)
 }
 
 // said reads what is said at word i. to is where to go on, also where nothing

@@ -1,0 +1,61 @@
+package speech
+
+import "benchproof/kitchen/measure"
+
+// againReach is how many words back the amount can lie that "the same" repeats.
+const againReach = 25
+
+// again reads amounts that are told by the one before: "and the same of sugar",
+// "half that of pork", "double that". Shares are all until it has been called.
+func (t Text) again(all []Said) []Said {
+	var out []Said
+	last := -1 // the measure said last, in out
+	next := 0
+	for i := 0; i < len(t.Words); i++ {
+		for next < len(all) && all[next].From <= i {
+			out = append(out, all[next])
+			if s := all[next]; s.Kind == Measure && !s.Struck {
+				last = len(out) - 1
+			}
+			next++
+		}
+		factor, to, ok := t.repeats(i)
+		if !ok || last < 0 || i-out[last].To > againReach {
+			continue
+		}
+		s := Said{Kind: Measure, Unit: out[last].Unit, Amount: out[last].Amount.Scale(factor), From: i, To: to, Again: true}
+		if n := len(out) - 1; out[n].From == i {
+			out[n] = s // the "half" of "half that"
+		} else {
+			out = append(out, s)
+		}
+		last = len(out) - 1
+	}
+	return append(out, all[next:]...)
+}
+
+// repeats reads "the same", "half that", "double that" at word i.
+func (t Text) repeats(i int) (factor measure.Number, to int, ok bool) {
+	next := t.word(i + 1)
+	switch t.word(i) {
+	case "same":
+		if t.word(i-1) != "the" || !t.open(i-1) {
+			return factor, i, false
+		}
+		to = i + 1
+		if w := t.word(to); w == "amount" || w == "weight" || w == "quantity" || w == "again" {
+			to++
+		}
+		return measure.Whole(1), to, t.word(to) == "of" && t.word(to+1) != "the" && t.word(to+1) != "thing"
+	case "half":
+		return measure.Ratio(1, 2), i + 2, (next == "that" || next == "as") && t.ofFood(i+2)
+	case "twice", "double":
+		return measure.Whole(2), i + 2, next == "that" && t.ofFood(i+2)
+	}
+	return factor, i, false
+}
+
+// ofFood tells whether "of" and a food, or a stop, stand at word i.
+func (t Text) ofFood(i int) bool {
+	return t.word(i) == "of" || i > 0 && i <= len(t.Words) && t.Words[i-1].Stop != None || i == len(t.Words)
+}
