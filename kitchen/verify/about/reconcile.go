@@ -35,6 +35,7 @@ func (r *Reading) reconcile() {
 		}
 	}
 	r.move()
+	r.rescue()
 }
 
 // equalItem gives the item near number i that it equals and that nobody else

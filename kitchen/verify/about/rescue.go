@@ -1,0 +1,73 @@
+package about
+
+import (
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// rescue ties a time or a heat that is about nothing to what is written at the
+// step where it is said and that nobody says: likelier than a number about
+// nothing and a fact that is left out is one that is said wrong. Only where there
+// is one of each.
+func (r *Reading) rescue() {
+	for n, f := range r.Book.Facts {
+		if i := r.onlyLoose(n, f); i >= 0 && r.onlyUnsaid(i) == n {
+			r.Ties[i].Fact, r.Ties[i].Agrees = n, EqualFact(r.Said[i], f)
+		}
+	}
+}
+
+// isUnsaid tells whether a fact is one that is said once, and nobody says it.
+func (r *Reading) isUnsaid(n int, f written.Fact) bool {
+	if f.Place < 0 || f.Total || f.Part || f.Kind != speech.Time && f.Kind != speech.Heat || r.isFactSaid(n, -1) {
+		return false
+	}
+	for i, s := range r.Said {
+		if s.Kind == f.Kind && !s.Struck && r.Ties[i].Fact >= 0 && EqualFact(s, f) {
+			return false // with another of the same value
+		}
+	}
+	return true
+}
+
+// isLoose tells whether number i is about nothing and could be said wrong for a
+// fact.
+func (r *Reading) isLoose(i int, f written.Fact) bool {
+	s, t := r.Said[i], r.Ties[i]
+	return s.Kind == f.Kind && !t.isTied() && !t.Aside && !s.Struck && !s.Article && !s.Each &&
+		r.Book.Distance(f.Place, r.PlaceOf(i)) == 0 && isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || s.Unit == f.Unit && !isFar(s, f))
+}
+
+// onlyLoose is the only number that could be said wrong for fact n, −1 if there
+// is none or more than one.
+func (r *Reading) onlyLoose(n int, f written.Fact) int {
+	if !r.isUnsaid(n, f) {
+		return -1
+	}
+	only := -1
+	for i := range r.Said {
+		if !r.isLoose(i, f) {
+			continue
+		}
+		if only >= 0 {
+			return -1
+		}
+		only = i
+	}
+	return only
+}
+
+// onlyUnsaid is the only fact that number i could be said wrong for.
+func (r *Reading) onlyUnsaid(i int) int {
+	only := -1
+	for n, f := range r.Book.Facts {
+		if !r.isUnsaid(n, f) || !r.isLoose(i, f) {
+			continue
+		}
+		if only >= 0 {
+			return -1
+		}
+		only = n
+	}
+	return only
+}
