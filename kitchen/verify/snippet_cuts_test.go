@@ -378,6 +378,68 @@ Now turn it off. Garlic, four cloves, crushed. Lid on. Thirty minutes, and don't
 
 Sour cream on top, I've got a two hundred gram pot here and it'll all go. It serves eight. And tomorrow, after twenty four hours, it's a different soup. It's nineteen degrees in here now. We're winning.`,
 		[]string{"differs: two teaspoons | 2 tbsp (unit)", "differs: fifty minutes | 25 minutes", "differs: thirteen hundred grams | 300 g"}},
+	{"out of order", "strudel", `Servus, servus. So today it's snowing, and the trams aren't running, and I have a cloth and a table, so it's strudel. My name is Resi, I had a little café in Graz for twenty six years, number fourteen Schmiedgasse, it's a phone shop now, don't ask me.
+
+I should say first, the butter. You melt seventy five grams of butter, and you leave it by the stove, because you will need it later and later you'll have dough up to here. I always say it first because I always forget it.
+
+The dough. Two hundred and fifty grams of flour, and strong flour, what you use for bread. One egg. Sunflower oil, thirty mil. Warm water, a hundred and eighty mil. And a teaspoon of vinegar, and now all the ladies write to me, Resi, why vinegar. It makes it so it stretches. That's why. You knead that ten minutes. Not with a machine. Well. With a machine, but then don't tell me. You put oil on it, like on a baby, you cover it, and it rests one hour.
+
+In this hour. The raisins are in rum already, I did it this morning. Seventy grams of raisins and three tablespoons of rum, half an hour is enough. Apples. They have to be sharp, if you can eat them and smile they're wrong. One point three kilos, and you peel them, and you cut them thin, four millimetres, I had a girl who could do forty apples in an hour with a little knife, she's a dentist now. Ninety grams of sugar on there. Cinnamon, one and a half tablespoons. The raisins. And the juice of one lemon.
+
+The crumbs! Eighty grams of breadcrumbs, you fry them in butter, this is other butter, fifty grams, five minutes till they smell like a cinema.
+
+So now the oven, before I put my hands in flour. A hundred and ninety, a hundred and seventy with the fan, gas five.
+
+And now you need a cloth and courage. You put your hands under it, like so, the backs of your hands, no rings, and you walk around the table. It should be sixty by eighty centimetres at the end, and thin, thin, you should read a love letter through it. Half of the butter on it, the melted one. The crumbs. The apples along here. And then you take the cloth and it rolls itself. Look. The rest of the butter on top.
+
+Twenty five to thirty minutes it bakes. Then you wait twenty minutes. And then sugar on it like this outside. It's for eight people, or ten, if they're polite. My brother ate a whole one in 1974, for a bet, for a hundred schillings.`,
+		[]string{"differs: a hundred and eighty mil | 110ml", "differs: one and a half tablespoons | 1½ tsp (unit)", "differs: Twenty five to thirty minutes | 45–50 minutes"}},
+	{"game day", "ribs", `what is going on everybody it's game day we're up by zero because it hasn't started and i'm doing ribs and i don't have a smoker i live on the ninth floor okay i had a smoker for like two weeks and the building sent me a letter so these are oven ribs and i'll put em up against anybody's
+
+alright so two racks of baby backs about five pounds all together and first thing flip it over and there's this skin on the back you gotta get a knife under it grab it with a paper towel and yank if you get it in one pull you make a wish that's the rule
+
+rub quarter cup brown sugar two tablespoons smoked paprika a tablespoon of kosher salt two tablespoons of mustard powder and a teaspoon of cayenne and my cousin does two of cayenne and he's got ulcers and you just rub it all over both sides everywhere and then they go in the fridge four hours is good overnight is better i did mine at like eleven last night
+
+okay so oven three hundred low and slow and you lay out your foil a big piece heavy duty ribs on there and half a cup of apple juice just pour it around and seal it up like it owes you money and that's gonna go three and a half hours
+
+so that's the whole first half and halftime in there and while that's going you make the sauce one cup of ketchup a third of a cup of molasses and a quarter cup of cider vinegar worcestershire that's two tablespoons and garlic i got four cloves here smashed and then i do a shot of bourbon like two ounces of bourbon and that simmers fifteen minutes and your neighbors are gonna knock
+
+alright two minute warning ribs are out look at that look at that wiggle so open up the foil crank it up to four twenty five brush on the sauce and it's gonna get twelve minutes and i brush em every four so three times total
+
+and then they rest i know i know ten minutes you can do it
+
+feeds four or me and one guy who's not that hungry alright let's go`,
+		[]string{"differs: two tablespoons | 2 tsp (unit)", "differs: three and a half hours | 2½ hours", "not written: two ounces"}},
+	{"at the monastery", "moussaka", `Welcome. I am Brother Ilias, and there are nineteen of us here, and on Sundays we cook for whoever comes up the hill, and last Sunday it was sixty one. So what I show you, I make it times eight. But the paper is for eight people, and I'll keep to the paper.
+
+Three aubergines. All together it's a kilo, more or less. You cut them in rounds, one centimetre, and you brush them with olive oil, ninety millilitres, and they go in the oven, they don't go in the pan; in the pan they drink like sailors. Two hundred and twenty, two hundred in a fan oven. Twenty five minutes.
+
+Now the lamb. Eight hundred grams, minced, not too lean. You brown it for ten minutes and you leave it alone, it isn't lonely. Then two onions, and eight minutes. Three cloves of garlic, cinnamon, a teaspoon and a half, oregano, a teaspoon, one minute only. Then wine, and we make this wine, so I can say it's not good: a hundred and fifty mil. One tin of tomatoes. Tomato puree, four tablespoons. And it simmers for thirty five minutes, and you say your prayers, or you listen to the football.
+
+The potatoes, half a kilo, boil them for twelve minutes and slice them.
+
+Then the white sauce. Seventy grams of butter. The same of flour. Two minutes, stir. And milk, eight hundred mil, slowly, slowly, as Father Markos goes up the stairs. Five minutes till it's thick. Take it away from the fire, and two yolks, and half the cheese. The cheese is a hundred grams in all, kefalotyri, and if you don't find it use something hard and old, there's no shortage. And nutmeg, a quarter of a teaspoon.
+
+And now you build. The dish is twenty five by thirty five. Potatoes, aubergines, lamb, sauce, and the other half of the cheese.
+
+A hundred and eighty for this, or a hundred and fifty in the fan, and it stays forty five minutes. And then comes the part that's a test for the soul. Three hours it must stand before you put the knife. If you cut it hot, it falls, like pride.`,
+		[]string{"differs: four tablespoons | 2 tbsp", "differs: a hundred and fifty in the fan | 160 °C fan", "pair: A hundred and eighty for this, or a hundred and fifty in the fan | 180 °C / 160 °C fan", "differs: Three hours | 30 minutes"}},
+	{"between calls", "sourcherry", `hi so i've got twenty minutes before my next meeting and i've promised somebody a clafoutis so let's see it's the laziest pudding in france which is saying something
+
+sour cherries i've got four hundred and fifty grams they're frozen i stone them or i don't depending on who's coming my mother-in-law gets the stones
+
+oven on one eighty five it's a funny number i know it's one sixty five if it's a fan and butter your dish it's a twenty four centimetre one fifteen grams does it
+
+so in a bowl you want eggs six eggs and sugar a hundred and twenty grams whisk that two minutes until it's a bit frothy then flour ninety grams and get the lumps out now and then milk three hundred mil and cream half of that so a hundred and fifty and then kirsch a tablespoon
+
+sorry that's my phone it's only a number i don't know right
+
+and let that sit it needs thirty minutes and that's my meeting sorted
+
+okay i'm back did you miss me that was fifty minutes in the end karl had slides so cherries in batter over and it goes in for thirty eight to forty two minutes and it comes up like a hat and then it goes down again and that's normal that's france
+
+fifteen minutes to cool and it's enough for six`,
+		[]string{"differs: six | 4", "not said:  | ¼ tsp"}},
 }
 
 func (s short) findings(change func([]verify.Cue) []verify.Cue) []string {

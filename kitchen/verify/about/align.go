@@ -26,8 +26,8 @@ type option struct {
 
 const (
 	alignReach  = 25   // words between two numbers that are read together
-	sameWay     = 0.6  // both have their food on the same side
-	otherWay    = -0.3 // they do not
+	sameWay     = 0.35  // both have their food on the same side
+	otherWay    = -0.1 // they do not
 	sameMention = -1.5 // both have the same food
 )
 
@@ -196,11 +196,18 @@ func (r *Reading) scoreBehind(s speech.Said, m written.Mention) float64 {
 	if r.Text.Words[s.To-1].Stop == speech.Clause {
 		score -= 1.5
 	}
+	if s.Kind != speech.Share && owned[r.Text.At(s.To)] {
+		score -= 1.2 // "a tablespoon, the raisins"
+	}
 	if same.Elided(s) && r.Text.At(s.To) != "of" && r.scoreValue(s, m) < 1 && !r.isCounted(m) {
 		score -= 1.3 // "at about a hundred and sixty chicken on"
 	}
 	return score
 }
+
+// owned are words before a food that begin another part of the sentence, where no
+// "of" stands before them.
+var owned = speech.SetOf("the your my our some")
 
 // isCounted tells whether a line that a mention can mean counts its food.
 func (r *Reading) isCounted(m written.Mention) bool {

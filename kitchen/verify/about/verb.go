@@ -50,8 +50,10 @@ func (r *Reading) handled(s speech.Said) float64 {
 	if r.opens(s) {
 		return scoreHandled // "Then thirty minutes, and you fish them out."
 	}
-	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
+	for k := s.From - 1; k >= 0 && k >= s.From-5 && !r.Text.Parts(k); k-- {
 		switch w := r.Text.Words[k].Text; {
+		case subjects[w] && wills[r.Text.At(k+1)] && wants[r.Text.At(s.From-1)], w == "it'll" && wants[r.Text.At(s.From-1)]:
+			return scoreHandled // "that's gonna go three hours"
 		case into[w] && (r.Text.At(s.From-1) == "for" || k == s.From-1 && r.Text.At(k-1) != "minutes"):
 			return scoreHandled
 		case gives[w] && things[r.Text.At(k+1)], (things[w] || w == "it's" || w == "they've" || w == "that's") && wants[r.Text.At(k+1)]:
@@ -88,6 +90,7 @@ func (r *Reading) isOfThing(k int) bool {
 }
 
 var (
+	wills  = speech.SetOf("gonna going will")
 	gives  = speech.SetOf("give gives giving leave leaving let")
 	things = speech.SetOf("it them they that these those this")
 	wants  = speech.SetOf("wants want needs need has have had gets get got go goes")

@@ -2,7 +2,24 @@ package speech
 
 import "benchproof/kitchen/measure"
 
-var takesBack = SetOf("sorry rather correction oops wait scratch excuse pardon lie hang")
+// takesBackAt tells whether word k takes back what was said: "sorry", "no wait",
+// "or rather". One also waits for twenty minutes, and would rather have tea.
+func (t Text) takesBackAt(k int) bool {
+	before := t.word(k - 1)
+	switch t.word(k) {
+	case "sorry", "correction", "oops", "scratch", "excuse", "pardon":
+		return true
+	case "wait":
+		return before == "no" || before == "oh" || t.word(k+1) == "no" || !t.open(k-1) && !t.open(k)
+	case "rather":
+		return before == "or"
+	case "lie":
+		return before == "a" && t.word(k-2) == "tell"
+	case "hang":
+		return t.word(k+1) == "on"
+	}
+	return false
+}
 
 // strike marks what the speaker takes back: "two cups, sorry, three cups".
 func (t Text) strike(all []Said) {
@@ -16,7 +33,7 @@ func (t Text) strike(all []Said) {
 		}
 		for k := s.To; k < next.From; k++ {
 			w := t.word(k)
-			if takesBack[w] || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From && next.Kind != Count {
+			if t.takesBackAt(k) || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From && next.Kind != Count {
 				s.Struck = true
 			}
 		}
@@ -41,16 +58,31 @@ func (t Text) elided(all []Said) {
 func (t Text) together(all []Said) {
 	for i := 0; i+1 < len(all); i++ {
 		s, next := &all[i], all[i+1]
-		if s.Kind != Count || s.Unit != "" || next.From-s.To > 1 {
+		if s.Kind != Count || s.Unit != "" {
 			continue
 		}
 		switch w := t.word(s.To); {
-		case next.Kind == Heat && next.Oven == "fan" && (next.From == s.To || w == "or") && isOvenNumber(number{value: s.Amount.From}):
+		case next.Kind == Heat && next.Oven == "fan" && t.isOneOven(*s, next):
 			s.Kind, s.Bare, s.Scale = Heat, true, next.Scale
-		case next.Kind == Length && (w == "by" || w == "x"):
+		case next.Kind == Length && next.From-s.To == 1 && (w == "by" || w == "x"):
 			s.Kind, s.Unit, s.Amount.Unit = Length, next.Unit, next.Amount.Unit
 		}
 	}
+}
+
+// isOneOven tells whether a bare number and the fan's setting behind it are one
+// oven's: "a hundred and eighty for this, or a hundred and sixty with the fan".
+func (t Text) isOneOven(s, fan Said) bool {
+	if !isOvenNumber(number{value: s.Amount.From}) || fan.From-s.To > 5 {
+		return false
+	}
+	for k := s.To; k < fan.From; k++ {
+		if w := t.word(k); w != "or" && w != "for" && w != "this" && w != "that" && w != "so" && w != "and" && w != "maybe" && w != "here" {
+			return false
+		}
+	}
+	more := s.Amount.From.Sub(fan.Amount.From)
+	return more.Sign() > 0 && more.Cmp(measure.Whole(60)) <= 0
 }
 
 // isElidedTime tells whether a bare number goes on with the unit of a time before

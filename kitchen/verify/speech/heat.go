@@ -132,7 +132,10 @@ func (t Text) isBrought(s Said, n number) bool {
 	for w := t.word(lead); w == "about" || w == "around" || w == "a" || w == "roughly"; w = t.word(lead) {
 		lead--
 	}
-	if w := t.word(lead); w != "to" && w != "at" || n.to < len(t.Words) && t.open(n.to-1) && !joins[t.word(n.to)] {
+	if w := t.word(lead); w != "to" && w != "at" || !n.short && n.to < len(t.Words) && t.open(n.to-1) && !joins[t.word(n.to)] {
+		return false
+	}
+	if _, _, unit := t.unit(n.to, false); unit {
 		return false
 	}
 	for k := lead - 1; k >= lead-4 && t.open(k); k-- {

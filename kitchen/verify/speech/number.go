@@ -249,6 +249,9 @@ func (t Text) hundreds(i int) (number, bool) {
 			k++
 		}
 		if more, end, ok := t.below100(k); ok && t.open(to-1) && !(k == to && more < 10 && tens[t.word(end)] > 0) { // "two hundred one eighty"
+			if t.word(end) == "hundred" && more > 20 && more%10 > 0 && k > to {
+				more, end = more-more%10, end-1 // "two hundred and twenty, two hundred with the fan"
+			}
 			v, to = v+more, end
 		}
 		n.value, n.to = measure.Whole(v), to

@@ -23,6 +23,9 @@ func (t Text) isOtherwise(s Said) bool {
 		before := t.word(s.From - 1)
 		return before == "minus" || cooler[next] || turnNouns[next] || before == "by" || t.turnsAround(s)
 	case Time:
+		if t.isAdjective(s) {
+			return true
+		}
 		return next == "past" || next == "fast" || next == "slow" || next == "late" || next == "early" || next == "away"
 	}
 	return false
@@ -38,6 +41,20 @@ func (t Text) isOfVessel(s Said) bool {
 }
 
 var holders = SetOf("dish pot pan saucepan casserole bowl jug basin mould mold crate bucket cooker barrel kettle flask")
+
+// isAdjective tells "a two minute warning" from a time of cooking: the unit has no
+// plural, and what follows is none of the kitchen's work.
+func (t Text) isAdjective(s Said) bool {
+	unit := t.word(s.To - 1)
+	if unit != "minute" && unit != "hour" && unit != "day" && unit != "week" && unit != "second" || s.Article || !t.open(s.To-1) || s.Amount.From.Cmp(minutesIn[s.Unit]) <= 0 {
+		return false
+	}
+	next := t.word(s.To)
+	return next != "" && !joins[next] && !works[next]
+}
+
+// works are what a time can be of: "a ten minute rest".
+var works = SetOf("rest simmer bake prove proof boil soak chill knead roast rise marinade fry cook cool steep stand infusion whisk each more mark or later before after until till")
 
 // isPrice tells "two pounds ninety a block" from a weight.
 func (t Text) isPrice(s Said) bool {
