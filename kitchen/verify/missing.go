@@ -21,7 +21,7 @@ func (j *judge) missing() {
 	}
 	for n, it := range j.Book.Items {
 		l := it.Line
-		if !l.HasAmount || l.ToTaste || l.Optional || about.Loose[l.Amount.Unit] || isMade(l) || j.isSaid(n) {
+		if !l.HasAmount || l.ToTaste || l.Optional || about.Loose[l.Amount.Unit] || isMade(l) || j.isSaid(n) || j.isDoubtful(n) {
 			continue
 		}
 		j.miss(j.whereFood(n), Finding{Written: measureOf(l), Line: l.Text, Number: l.Number})
@@ -32,7 +32,7 @@ func (j *judge) missing() {
 		switch {
 		case f.Hands && leavesOut && f.Kind == speech.Time:
 			continue
-		case f.Place < 0 || f.Total || f.Part || f.Kind == speech.Count || f.Kind == speech.Length || j.isFactSaid(n):
+		case f.Place < 0 || f.Total || f.Part || f.Kind == speech.Count || f.Kind == speech.Length || j.isFactSaid(n) || j.isFactDoubtful(n):
 			continue
 		case f.Kind == speech.Heat:
 			if slices.ContainsFunc(heats, func(h written.Fact) bool { return h.Text == f.Text }) {

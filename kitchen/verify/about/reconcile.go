@@ -30,7 +30,7 @@ func (r *Reading) reconcile() {
 			t.Fact, t.Agrees, t.Aside = n, true, false
 			continue
 		}
-		if n := r.equalItem(i); n >= 0 && (t.Item < 0 || r.gapTo(i, n) < r.gapTo(i, t.Item)) {
+		if n := r.equalItem(i); n >= 0 && (t.Item < 0 || r.GapTo(i, n) < r.GapTo(i, t.Item)) {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
 		}
 	}
@@ -67,8 +67,8 @@ func (r *Reading) equalItem(i int) int {
 	return best
 }
 
-// gapTo counts the words between number i and the nearest mention of item n.
-func (r *Reading) gapTo(i, n int) int {
+// GapTo counts the words between number i and the nearest mention of item n.
+func (r *Reading) GapTo(i, n int) int {
 	s := r.Said[i]
 	gap := 1 << 20
 	for _, m := range r.Mentions {

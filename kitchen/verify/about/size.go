@@ -36,3 +36,12 @@ func isFarBy(s speech.Said, f written.Fact, times int64) bool {
 	k := measure.Whole(times)
 	return s.Amount.From.Cmp(f.Amount.To.Mul(k)) > 0 || s.Amount.To.Mul(k).Cmp(f.Amount.From) < 0
 }
+
+// IsNear tells whether a time or a heat is of the size of a fact's, so that it may
+// have been meant.
+func IsNear(s speech.Said, f written.Fact) bool {
+	if s.Kind == speech.Time {
+		return !isFar(s, f)
+	}
+	return isPossible(s, f)
+}

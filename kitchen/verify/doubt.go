@@ -1,0 +1,56 @@
+package verify
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/about"
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// That something is not said must be earned too: where a number stands about that
+// nobody could place, it may be the one that is missed.
+
+const (
+	doubtNear  = 8 // words between a food and a number that may be its amount
+	doubtCount = 4 // the same for a count
+)
+
+// isOpen tells whether number i is about nothing that is known.
+func (j *judge) isOpen(i int) bool {
+	t := j.Ties[i]
+	return t.Item < 0 && t.Fact < 0 && t.Foreign == "" && t.Portion == "" && !t.Aside && !j.Said[i].Struck
+}
+
+// isDoubtful tells whether the amount of item n may have been said: a number of
+// its kind that is about nothing stands beside its food.
+func (j *judge) isDoubtful(n int) bool {
+	line := j.Book.Items[n].Line
+	for i, s := range j.Said {
+		if !j.isOpen(i) || s.Kind != speech.Measure && !(s.Kind == speech.Count && line.Amount.Unit.Kind() == measure.Count) || !j.Scale.Comparable(s, line) {
+			continue
+		}
+		reach := doubtNear
+		if s.Kind == speech.Count {
+			if len(written.Nouns(j.Text, s)) > 0 {
+				continue // it counts something else
+			}
+			reach = doubtCount
+		}
+		if j.GapTo(i, n) <= reach {
+			return true
+		}
+	}
+	return false
+}
+
+// isFactDoubtful tells whether a time or a heat may have been said: one that is
+// about nothing is said where the talk is at its step.
+func (j *judge) isFactDoubtful(n int) bool {
+	f := j.Book.Facts[n]
+	for i, s := range j.Said {
+		if j.isOpen(i) && s.Kind == f.Kind && !s.Article && j.Book.Distance(f.Place, j.PlaceOf(i)) == 0 && about.IsNear(s, f) {
+			return true
+		}
+	}
+	return false
+}
