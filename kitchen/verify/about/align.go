@@ -26,7 +26,7 @@ type option struct {
 
 const (
 	alignReach  = 25   // words between two numbers that are read together
-	sameWay     = 0.35  // both have their food on the same side
+	sameWay     = 0.35 // both have their food on the same side
 	otherWay    = -0.1 // they do not
 	sameMention = -1.5 // both have the same food
 )
