@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
 	"benchproof/views"
 )
@@ -52,7 +53,7 @@ func newCallSheet(p part[episode.Shot], d *desk, plan *shootPlan, noPlan error, 
 	case plan.empty() != "":
 		sheet.NoPlan = plan.empty()
 	case noPlan != nil:
-		sheet.NoPlan = cmp.Or(plan.say(noPlan), "The day could not be planned.")
+		sheet.NoPlan = cmp.Or(fault.Say(noPlan), "The day could not be planned.")
 	default:
 		list = newShotList(d.version.Reading, plan.shots, described, plan)
 		sheet.Plan = onPaper(plan.rows())

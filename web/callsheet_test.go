@@ -84,7 +84,7 @@ func TestNewCallSheetWithoutAPlan(t *testing.T) {
 	}{
 		{"no batch", nil, nil, "No batch is planned for the shoot. Plan one on the Shop sheet."},
 		{"nothing found", shoot, &fault.Error{Kind: fault.Busy, Say: "Try again."}, "Try again."},
-		{"cannot be met", shoot, fault.Invalidf("finish", "It cannot finish by minute 180."), "It cannot finish by 10:00."},
+		{"cannot be met", shoot, fault.Invalidf("finish", "It cannot finish by 10:00."), "It cannot finish by 10:00."},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			shots := []episode.Shot{custardShot("Custard", 1, "wide", "bench"), custardShot("Caramel", 1, "insert", "")}

@@ -5,6 +5,7 @@ import (
 	"net/http"
 	"strings"
 
+	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/safety"
@@ -106,7 +107,7 @@ func newShootDay(p *shootPlan, err error) views.ShootDaySheet {
 	}
 	sheet.Notes = p.notes()
 	if err != nil {
-		sheet.Problem = p.say(err)
+		sheet.Problem = fault.Say(err)
 		sheet.Facts, sheet.Fixed = p.workFacts(), p.problemRows(err)
 		return sheet
 	}

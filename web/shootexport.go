@@ -59,7 +59,7 @@ func (s *Server) planned(r *http.Request) (*desk, *shootPlan, error) {
 		return nil, nil, fault.Invalidf("", "%s", say)
 	}
 	if noPlan != nil {
-		return nil, nil, p.onClock(noPlan)
+		return nil, nil, noPlan
 	}
 	return d, p, nil
 }

@@ -82,6 +82,7 @@ func newShootPlan(parts dayParts) *shootPlan {
 	for _, m := range parts.moments {
 		p.zero = min(p.zero, m.At)
 	}
+	p.day.Clock = p.at
 	p.day.From = p.settings.Begin - p.zero
 	if p.settings.DoneBy > 0 {
 		p.day.Finish = p.settings.DoneBy - p.zero

@@ -1,9 +1,11 @@
 package web
 
 import (
+	"errors"
 	"slices"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
 	"benchproof/kitchen/shoot"
 	"benchproof/views"
 )
@@ -105,10 +107,13 @@ func waitWords(w episode.Waits) []string {
 	return words
 }
 
+// mostNamed is how many steps a refusal is said to be about: more say nothing.
+const mostNamed = 8
+
 // problemRows are the steps that keep a day from having a plan: those that the
-// error names, and those of which something is fixed.
+// error is about, and those of which something is fixed.
 func (p *shootPlan) problemRows(err error) []views.DayRow {
-	named := p.day.Named(err)
+	named := p.stepsOf(err)
 	keys := slices.Clone(named)
 	for _, fixed := range p.steps {
 		if key, ok := p.keyOf(fixed.StepName); ok && !slices.Contains(keys, key) {
@@ -123,7 +128,7 @@ func (p *shootPlan) problemRows(err error) []views.DayRow {
 		switch {
 		case !slices.Contains(named, key):
 		case len(named) == 1:
-			row.Mark = views.Mark{Kind: views.MarkWrong, Text: p.say(err)}
+			row.Mark = views.Mark{Kind: views.MarkWrong, Text: fault.Say(err)}
 		default:
 			row.Mark = views.Mark{Kind: views.MarkWrong, Text: "cannot be met together with the others marked here"}
 		}
@@ -131,6 +136,19 @@ func (p *shootPlan) problemRows(err error) []views.DayRow {
 		rows = append(rows, row)
 	}
 	return rows
+}
+
+// stepsOf are the steps that a refused plan is about, of those that the recipe
+// still has.
+func (p *shootPlan) stepsOf(err error) []shoot.Key {
+	var refused *shoot.Refusal
+	if !errors.As(err, &refused) {
+		return nil
+	}
+	keys := slices.DeleteFunc(slices.Clone(refused.Tasks), func(key shoot.Key) bool {
+		return key.At.Component >= len(p.recipe.Components) || key.At.Step >= len(p.recipe.Components[key.At.Component].Steps)
+	})
+	return keys[:min(len(keys), mostNamed)]
 }
 
 // momentRow is something at a fixed time.

@@ -119,7 +119,7 @@ func (s *Server) beginSearch(w http.ResponseWriter, r *http.Request) error {
 		return fault.Invalidf("", "%s", say)
 	}
 	if noPlan != nil {
-		return p.onClock(noPlan)
+		return noPlan
 	}
 	if err := s.searches.begin(p, s.keepFound); err != nil {
 		return err

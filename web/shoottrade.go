@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"benchproof/kitchen/episode"
+	"benchproof/kitchen/fault"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/shoot"
 	"benchproof/views"
@@ -24,7 +25,7 @@ func (s *Server) addTrade(sheet *views.ShootDaySheet, r *http.Request, d *desk, 
 	}
 	options, err := p.swapOuts(r.Context())
 	if err != nil {
-		sheet.TradeNote = "No comparison: " + p.say(err)
+		sheet.TradeNote = "No comparison: " + fault.Say(err)
 		return nil
 	}
 	shopping, err := s.trolleyOf(r.Context(), d)

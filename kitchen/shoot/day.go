@@ -21,6 +21,8 @@ type Day struct {
 	Begun    bool
 	Now      int    // with Begun: what is left begins no earlier, and Finish is let go
 	Done     []Done // with Begun: the steps that have begun
+
+	Clock func(minute int) string // how errors write a minute of the day; nil writes "minute 75"
 }
 
 // Batch is one make of a recipe on the day.

@@ -2,6 +2,8 @@ package shoot_test
 
 import (
 	"context"
+	"errors"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -209,7 +211,35 @@ func TestAnErrorNamesItsSteps(t *testing.T) {
 			d.Moments = []shoot.Moment{{Name: "guests", At: 20, Before: []shoot.Key{shot(shape)}}}
 		}, []shoot.Key{shot(shape)}},
 		{"no oven", func(d *shoot.Day) { d.Stations[2].Units = 0 }, []shoot.Key{shot(bake)}},
-		{"a step that is not there", func(d *shoot.Day) { d.Pins = []shoot.Pin{{Task: shot(99), Start: 5}} }, nil},
+		{"a step that is not there", func(d *shoot.Day) { d.Pins = []shoot.Pin{{Task: shot(99), Start: 5}} }, []shoot.Key{shot(99)}},
+		{"guests too early for a pin", func(d *shoot.Day) {
+			d.Moments = []shoot.Moment{{Name: "guests", At: 300, Before: []shoot.Key{shot(slice)}}}
+			d.Pins = []shoot.Pin{{Task: shot(slice), Start: 296}}
+		}, []shoot.Key{shot(slice)}},
+		{"a pin before the day", func(d *shoot.Day) { d.Pins = []shoot.Pin{{Task: shot(knead), Start: -1}} }, []shoot.Key{shot(knead)}},
+		{"given to nobody", func(d *shoot.Day) { d.Given = []shoot.Given{{Task: shot(shape), To: "helper"}} }, []shoot.Key{shot(shape)}},
+		{"a wait that is too short for what is pinned", func(d *shoot.Day) {
+			d.Waits = []shoot.Wait{{After: shot(prove), AtMost: 10, HasMost: true}}
+			d.Pins = []shoot.Pin{{Task: shot(knead), Start: 0}, {Task: shot(shape), Start: 200}, {Task: shot(prove), Start: 12}}
+		}, []shoot.Key{shot(prove), shot(shape)}},
+		{"two steps pinned to one pair of hands", func(d *shoot.Day) {
+			b := d.Batches[0]
+			b.Name = "spare"
+			d.Batches = append(d.Batches, b)
+			d.Pins = []shoot.Pin{{Task: shot(knead), Start: 5}, {Task: shoot.Key{Batch: "spare", At: at(knead)}, Start: 10}}
+		}, []shoot.Key{shot(knead), {Batch: "spare", At: at(knead)}}},
+		{"backwards, two steps pinned to one pair of hands", func(d *shoot.Day) {
+			d.Finish = 900
+			b := d.Batches[0]
+			b.Name = "spare"
+			d.Batches = append(d.Batches, b)
+			d.Pins = []shoot.Pin{{Task: shot(slice), Start: 800}, {Task: shoot.Key{Batch: "spare", At: at(slice)}, Start: 804}}
+		}, []shoot.Key{shot(slice), {Batch: "spare", At: at(slice)}}},
+		{"a time that cannot have been", func(d *shoot.Day) {
+			d.Begun, d.Now, d.Done = true, 20, []shoot.Done{{Task: shot(knead), From: 30, To: 40}}
+		}, []shoot.Key{shot(knead)}},
+		{"the whole day is too long", func(d *shoot.Day) { d.Finish = 100 }, nil},
+		{"two batches of one name", func(d *shoot.Day) { d.Batches = append(d.Batches, d.Batches[0]) }, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			d := breadDay()
@@ -218,12 +248,64 @@ func TestAnErrorNamesItsSteps(t *testing.T) {
 			if err == nil {
 				t.Fatal("it has a plan")
 			}
-			if diff := cmp.Diff(c.want, d.Named(err)); diff != "" {
+			var refused *shoot.Refusal
+			if errors.As(err, &refused) != (c.want != nil) {
+				t.Fatalf("%v is a %T", err, err)
+			}
+			if c.want == nil {
+				return
+			}
+			if diff := cmp.Diff(c.want, refused.Tasks); diff != "" {
 				t.Errorf("%v names (-want +got):\n%s", err, diff)
+			}
+			if fault.KindOf(err) != fault.Invalid || fault.Say(err) != refused.Error() {
+				t.Errorf("%v is %v, and says %q", err, fault.KindOf(err), fault.Say(err))
 			}
 		})
 	}
-	if got := breadDay().Named(nil); got != nil {
-		t.Errorf("no error names %v", got)
+}
+
+// Each message that tells a time tells it as the day's clock does.
+func TestAnErrorIsOnTheClock(t *testing.T) {
+	tests := []struct {
+		name   string
+		change func(*shoot.Day)
+		clock  string
+		plain  string
+	}{
+		{"a pin before what comes first", func(d *shoot.Day) { d.Pins = []shoot.Pin{{Task: shot(slice), Start: 5}} },
+			"\"shoot 6: Slice\" is pinned to 07:05 and cannot begin before 11:05.", "is pinned to minute 5 and cannot begin before minute 245."},
+		{"guests too early", func(d *shoot.Day) {
+			d.Moments = []shoot.Moment{{Name: "guests", At: 20, Before: []shoot.Key{shot(shape)}}}
+		}, "cannot have ended before 09:25, so it is too late for guests at 07:20", "before minute 145, so it is too late for guests at minute 20"},
+		{"a pin after the guests", func(d *shoot.Day) {
+			d.Moments = []shoot.Moment{{Name: "guests", At: 300, Before: []shoot.Key{shot(slice)}}}
+			d.Pins = []shoot.Pin{{Task: shot(slice), Start: 296}}
+		}, "is pinned to 11:56 and then ends too late for guests", "is pinned to minute 296"},
+		{"the whole day is too long", func(d *shoot.Day) { d.Finish = 100 }, "takes until 11:10 at least, so it cannot finish by 08:40", "until minute 250"},
+		{"a time that cannot have been", func(d *shoot.Day) {
+			d.Begun, d.Now, d.Done = true, 20, []shoot.Done{{Task: shot(knead), From: 30, To: 40}}
+		}, "from 07:30 to 07:40", "from minute 30 to minute 40"},
+		{"a bar the wrong way round", func(d *shoot.Day) { d.Bars = []shoot.Bar{{Task: shot(shape), From: 20, To: 10}} },
+			"from 07:20 to 07:10", "from minute 20 to minute 10"},
+		{"the step says minute 12 itself", func(d *shoot.Day) {
+			d.Batches[0].Recipe.Components[0].Steps[knead].Text = "Bake until minute 12"
+			d.Pins = []shoot.Pin{{Task: shot(knead), Start: -1}}
+		}, "Bake until minute 12", "Bake until minute 12"},
+	}
+	for _, tt := range tests {
+		for _, hasClock := range []bool{true, false} {
+			t.Run(fmt.Sprint(tt.name, ", on the clock ", hasClock), func(t *testing.T) {
+				d, want := breadDay(), tt.plain
+				tt.change(&d)
+				if hasClock {
+					want = tt.clock
+					d.Clock = func(minute int) string { return fmt.Sprintf("%02d:%02d", 7+minute/60, minute%60) }
+				}
+				if _, err := d.Make(context.Background(), solve.Options{}); !strings.Contains(fault.Say(err), want) {
+					t.Errorf("%q does not say %q", fault.Say(err), want)
+				}
+			})
+		}
 	}
 }

@@ -24,7 +24,7 @@ func (w *workload) known(k Key) error {
 			return nil
 		}
 	}
-	return fault.Invalidf("plan", "Batch %q has no step %d in part %d. The recipe has changed since; remove what was fixed for that step.",
+	return w.refuse("plan", k, "Batch %q has no step %d in part %d. The recipe has changed since; remove what was fixed for that step.",
 		k.Batch, k.At.Step+1, k.At.Component+1)
 }
 
@@ -94,8 +94,8 @@ func (w *workload) checkMoments() error {
 	for i, t := range w.tasks {
 		planned := w.project.Tasks[i]
 		if first != nil && t.heldBy != "" && first[i]+planned.Minutes > planned.LatestEnd {
-			return fault.Invalidf("moments", "%q cannot have ended before minute %d, so it is too late for %s at minute %d. Move the moment or begin earlier.",
-				planned.ID, first[i]+planned.Minutes, t.heldBy, planned.LatestEnd)
+			return w.refuse("moments", t.key, "%q cannot have ended before %v, so it is too late for %s at %v. Move the moment or begin earlier.",
+				planned.ID, project.Minute(first[i]+planned.Minutes), t.heldBy, project.Minute(planned.LatestEnd))
 		}
 	}
 	return nil
@@ -112,10 +112,10 @@ func (w *workload) addPins() error {
 		}
 		t := &w.project.Tasks[at.first]
 		if p.Start < 0 {
-			return fault.Invalidf("pins", "%q is pinned to a time before the day begins. Give it a later one.", t.ID)
+			return w.refuse("pins", p.Task, "%q is pinned to a time before the day begins. Give it a later one.", t.ID)
 		}
 		if held := w.tasks[at.last].heldBy; held != "" && p.Start+w.lasts(at) > w.project.Tasks[at.last].LatestEnd {
-			return fault.Invalidf("pins", "%q is pinned to minute %d and then ends too late for %s. Change one of them.", t.ID, p.Start, held)
+			return w.refuse("pins", p.Task, "%q is pinned to %v and then ends too late for %s. Change one of them.", t.ID, project.Minute(p.Start), held)
 		}
 		*t = t.Pin(p.Start)
 		w.tasks[at.first].heldBy = ""
@@ -130,16 +130,16 @@ func (w *workload) checkPins() error {
 	for _, p := range w.day.Pins {
 		at, ok := w.find(p.Task)
 		if ok && first != nil && first[at.first] > p.Start {
-			return fault.Invalidf("pins", "%q is pinned to minute %d and cannot begin before minute %d. Pin it later, or begin earlier.",
-				w.project.Tasks[at.first].ID, p.Start, first[at.first])
+			return w.refuse("pins", p.Task, "%q is pinned to %v and cannot begin before %v. Pin it later, or begin earlier.",
+				w.project.Tasks[at.first].ID, project.Minute(p.Start), project.Minute(first[at.first]))
 		}
 	}
 	return nil
 }
 
-// freely gives the earliest starts if nothing had to end by a minute; nil if
-// even then there are none, and for a day that has begun: its steps took other
-// minutes than planned.
+// freely gives the earliest starts if nothing had to end by a minute and could
+// wait as long as it likes; nil if even then there are none, and for a day that
+// has begun: its steps took other minutes than planned.
 func (w *workload) freely() []int {
 	if w.day.Begun {
 		return nil
@@ -148,6 +148,10 @@ func (w *workload) freely() []int {
 	free.Tasks = slices.Clone(free.Tasks)
 	for i := range free.Tasks {
 		free.Tasks[i].LatestEnd = project.None
+	}
+	free.Waits = slices.Clone(free.Waits)
+	for k := range free.Waits {
+		free.Waits[k].AtMost = project.None
 	}
 	first, _ := free.Earliest()
 	return first
@@ -189,7 +193,7 @@ func (w *workload) addGiven() error {
 			continue
 		}
 		if _, isThere := w.stations[g.To]; !isThere {
-			return fault.Invalidf("given", "%q is given to %q, who is not there on this day. Add them to the stations.", w.project.Tasks[at.first].ID, g.To)
+			return w.refuse("given", g.Task, "%q is given to %q, who is not there on this day. Add them to the stations.", w.project.Tasks[at.first].ID, g.To)
 		}
 		for i := at.first; i <= at.last; i++ {
 			t := &w.project.Tasks[i]

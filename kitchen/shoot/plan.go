@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"slices"
 
-	"benchproof/kitchen/fault"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/shoot/project"
 	"benchproof/kitchen/shoot/solve"
@@ -60,8 +59,8 @@ type Gap struct{ From, To int }
 //
 // Of a day that has begun, what is left is planned: see Replan.
 //
-// The error is fault.Invalid and names the steps, or fault.Busy if nothing was
-// found in time.
+// The error is a *Refusal, which is fault.Invalid and names the steps, or a plain
+// fault.Invalid about the whole day, or fault.Busy if nothing was found in time.
 func (d Day) Make(ctx context.Context, o solve.Options) (Plan, error) {
 	r, err := d.rest()
 	if err != nil {
@@ -74,17 +73,18 @@ func (w *workload) make(ctx context.Context, o solve.Options) (Plan, error) {
 	if w.day.Finish <= 0 {
 		r, err := solve.Plan(ctx, w.project, o)
 		if err != nil {
-			return Plan{}, err
+			return Plan{}, w.onSteps(err)
 		}
 		return w.plan(r.Starts, r.Bound, r.Optimal), nil
 	}
 	if least := solve.Bound(w.project); least > w.day.Finish {
-		return Plan{}, fault.Invalidf("finish", "The day takes until minute %d at least, so it cannot finish by minute %d. Finish later or make some of it ahead.", least, w.day.Finish)
+		return Plan{}, project.Refuse("finish", nil, "The day takes until %v at least, so it cannot finish by %v. Finish later or make some of it ahead.",
+			project.Minute(least), project.Minute(w.day.Finish)).On(w.day.Clock)
 	}
 	mirrored := w.project.Mirror(w.day.Finish)
 	r, err := solve.Plan(ctx, mirrored, o)
 	if err != nil {
-		return Plan{}, err
+		return Plan{}, w.onSteps(err) // it tells no minutes, which would run backwards
 	}
 	return w.plan(w.project.MirrorStarts(r.Starts, w.day.Finish), w.day.Finish-r.Bound, r.Optimal), nil
 }

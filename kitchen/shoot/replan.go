@@ -117,7 +117,8 @@ func (r *replan) apply(done []Done) error {
 			continue
 		}
 		if d.From < 0 || d.From > r.now || !d.IsRunning && d.To < d.From {
-			return fault.Invalidf("done", "%q cannot have been done from minute %d to minute %d. Correct its times.", r.project.Tasks[at.first].ID, d.From, d.To)
+			return r.refuse("done", d.Task, "%q cannot have been done from %v to %v. Correct its times.",
+				r.project.Tasks[at.first].ID, project.Minute(d.From), project.Minute(d.To))
 		}
 		r.begin(at, d)
 	}

@@ -4,8 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strconv"
-	"strings"
 
 	"benchproof/kitchen/fault"
 	"benchproof/kitchen/recipe"
@@ -62,7 +60,7 @@ func newWorkload(d Day) (*workload, error) {
 	if d.Begun {
 		return w, nil // what its steps really took is not in it yet
 	}
-	return w, w.project.Check()
+	return w, w.onSteps(w.project.Check())
 }
 
 // newSteps turns a day's batches into a project, without what is fixed.
@@ -84,23 +82,6 @@ func newSteps(d Day) (*workload, error) {
 		w.linkBatch(b)
 	}
 	return w, nil
-}
-
-// Named lists the steps that an error of Make names, in the day's order; none
-// for an error that names none.
-func (d Day) Named(err error) []Key {
-	w, failed := newSteps(d)
-	if err == nil || failed != nil {
-		return nil
-	}
-	var named []Key
-	text := fault.Say(err)
-	for i, t := range w.tasks {
-		if strings.Contains(text, strconv.Quote(w.project.Tasks[i].ID)) && !slices.Contains(named, t.key) {
-			named = append(named, t.key)
-		}
-	}
-	return named
 }
 
 // steps gives the tasks of a batch's recipe that the batch does itself: up to

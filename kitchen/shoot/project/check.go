@@ -2,16 +2,13 @@ package project
 
 import (
 	"fmt"
-	"slices"
 	"strings"
-
-	"benchproof/kitchen/fault"
 )
 
 // Check tells what is wrong with the project so that it cannot be planned:
 // unknown stations or tasks, needs above a station's capacity, cycles, and
-// waits or limits that contradict each other. It returns nil or a fault.Invalid
-// that names the tasks. That a project passes does not mean that there is a
+// waits or limits that contradict each other. It returns nil or a *Refusal, a
+// fault.Invalid that names the tasks. That a project passes does not mean that there is a
 // plan: stations may still stand in the way.
 func (p Project) Check() error {
 	for _, check := range []func() error{p.checkTasks, p.checkStations, p.checkNeeds, p.checkWaits, p.checkCycle, p.checkTimes} {
@@ -24,34 +21,34 @@ func (p Project) Check() error {
 
 func (p Project) checkTasks() error {
 	if len(p.Tasks) > MaxTasks {
-		return fault.Invalidf("tasks", "There are %d tasks; plan at most %d at once.", len(p.Tasks), MaxTasks)
+		return Refuse("tasks", nil, "There are %d tasks; plan at most %d at once.", len(p.Tasks), MaxTasks)
 	}
 	seen := map[string]bool{}
 	for i, t := range p.Tasks {
 		switch {
 		case t.ID == "":
-			return fault.Invalidf("tasks", "Task %d has no id. Give each task an id of its own.", i+1)
+			return Refuse("tasks", []int{i}, "Task %d has no id. Give each task an id of its own.", i+1)
 		case seen[t.ID]:
-			return fault.Invalidf(t.ID, "Two tasks have the id %q. Give each task an id of its own.", t.ID)
+			return Refuse(t.ID, []int{i}, "Two tasks have the id %q. Give each task an id of its own.", t.ID)
 		case t.Minutes < 0 || t.Minutes > MaxMinutes:
-			return fault.Invalidf(t.ID, "Task %q takes %d minutes. Minutes are from 0 to %d.", t.ID, t.Minutes, MaxMinutes)
+			return Refuse(t.ID, []int{i}, "Task %q takes %d minutes. Minutes are from 0 to %d.", t.ID, t.Minutes, MaxMinutes)
 		case t.NotBefore < 0 || t.NotBefore > MaxMinutes:
-			return fault.Invalidf(t.ID, "Task %q is not to start before minute %d. Minutes are from 0 to %d.", t.ID, t.NotBefore, MaxMinutes)
+			return Refuse(t.ID, []int{i}, "Task %q is not to start before %v. Minutes are from 0 to %d.", t.ID, Minute(t.NotBefore), MaxMinutes)
 		case t.LatestEnd != None && t.LatestEnd < t.NotBefore+t.Minutes:
-			return fault.Invalidf(t.ID, "Task %q takes %d minutes and starts at minute %d or later, so it cannot have ended by minute %d. Give it more time.",
-				t.ID, t.Minutes, t.NotBefore, t.LatestEnd)
+			return Refuse(t.ID, []int{i}, "Task %q takes %d minutes and starts at %v or later, so it cannot have ended by %v. Give it more time.",
+				t.ID, t.Minutes, Minute(t.NotBefore), Minute(t.LatestEnd))
 		}
 		seen[t.ID] = true
 		for _, span := range t.Forbidden {
 			if span.From >= span.To || span.To > MaxMinutes {
-				return fault.Invalidf(t.ID, "Task %q has a forbidden time from minute %d to minute %d. It must end after it begins, by minute %d.",
-					t.ID, span.From, span.To, MaxMinutes)
+				return Refuse(t.ID, []int{i}, "Task %q has a forbidden time from %v to %v. It must end after it begins, by minute %d.",
+					t.ID, Minute(span.From), Minute(span.To), MaxMinutes)
 			}
 		}
 	}
 	for name, minutes := range p.Setups.Minutes {
 		if minutes < 0 || minutes > MaxMinutes {
-			return fault.Invalidf("setups", "Setup %q takes %d minutes. Minutes are from 0 to %d.", name, minutes, MaxMinutes)
+			return Refuse("setups", nil, "Setup %q takes %d minutes. Minutes are from 0 to %d.", name, minutes, MaxMinutes)
 		}
 	}
 	return nil
@@ -61,17 +58,17 @@ func (p Project) checkStations() error {
 	seen := map[string]bool{}
 	for _, s := range p.Stations {
 		if s.Name == "" || seen[s.Name] {
-			return fault.Invalidf("stations", "Station %q has no name of its own. Name each station once.", s.Name)
+			return Refuse("stations", nil, "Station %q has no name of its own. Name each station once.", s.Name)
 		}
 		seen[s.Name] = true
 		if s.Capacity < 0 || s.Peak() > MaxUnits {
-			return fault.Invalidf("stations", "Station %q has a capacity of %d. Capacities are from 0 to %d.", s.Name, s.Capacity, MaxUnits)
+			return Refuse("stations", nil, "Station %q has a capacity of %d. Capacities are from 0 to %d.", s.Name, s.Capacity, MaxUnits)
 		}
 		last := 0
 		for _, level := range s.Changes {
 			if level.From <= last || level.From > MaxMinutes || level.Capacity < 0 {
-				return fault.Invalidf("stations", "Station %q changes to %d at minute %d. Changes come in order of time, from minute 1 to %d, to 0 or more.",
-					s.Name, level.Capacity, level.From, MaxMinutes)
+				return Refuse("stations", nil, "Station %q changes to %d at %v. Changes come in order of time, from minute 1 to %d, to 0 or more.",
+					s.Name, level.Capacity, Minute(level.From), MaxMinutes)
 			}
 			last = level.From
 		}
@@ -80,26 +77,26 @@ func (p Project) checkStations() error {
 }
 
 func (p Project) checkNeeds() error {
-	for _, t := range p.Tasks {
-		if err := p.checkNeedsOf(t.ID, t.Needs); err != nil {
+	for i, t := range p.Tasks {
+		if err := p.checkNeedsOf(t.ID, []int{i}, t.Needs); err != nil {
 			return err
 		}
 	}
-	return p.checkNeedsOf("setting up", p.Setups.Needs)
+	return p.checkNeedsOf("setting up", nil, p.Setups.Needs)
 }
 
-func (p Project) checkNeedsOf(id string, needs []Need) error {
+func (p Project) checkNeedsOf(id string, tasks []int, needs []Need) error {
 	seen := map[int]bool{}
 	for _, n := range needs {
 		switch {
 		case n.Station < 0 || n.Station >= len(p.Stations):
-			return fault.Invalidf(id, "Task %q uses a station that is not listed. Add it to the stations or correct the name.", id)
+			return Refuse(id, tasks, "Task %q uses a station that is not listed. Add it to the stations or correct the name.", id)
 		case seen[n.Station]:
-			return fault.Invalidf(id, "Task %q names station %q twice. Name it once with the whole amount.", id, p.Stations[n.Station].Name)
+			return Refuse(id, tasks, "Task %q names station %q twice. Name it once with the whole amount.", id, p.Stations[n.Station].Name)
 		case n.Amount <= 0:
-			return fault.Invalidf(id, "Task %q needs %d of station %q. Need 1 or more, or leave the station out.", id, n.Amount, p.Stations[n.Station].Name)
+			return Refuse(id, tasks, "Task %q needs %d of station %q. Need 1 or more, or leave the station out.", id, n.Amount, p.Stations[n.Station].Name)
 		case n.Amount > p.Stations[n.Station].Peak():
-			return fault.Invalidf(id, "Task %q needs %d of station %q, which never has more than %d. Need less or add to the station.",
+			return Refuse(id, tasks, "Task %q needs %d of station %q, which never has more than %d. Need less or add to the station.",
 				id, n.Amount, p.Stations[n.Station].Name, p.Stations[n.Station].Peak())
 		}
 		seen[n.Station] = true
@@ -110,14 +107,14 @@ func (p Project) checkNeedsOf(id string, needs []Need) error {
 func (p Project) checkWaits() error {
 	for _, w := range p.Waits {
 		if w.Before < 0 || w.Before >= len(p.Tasks) || w.After < 0 || w.After >= len(p.Tasks) {
-			return fault.Invalidf("tasks", "A wait names a task that is not listed.")
+			return Refuse("tasks", nil, "A wait names a task that is not listed.")
 		}
-		before, after := p.Tasks[w.Before].ID, p.Tasks[w.After].ID
+		before, after, about := p.Tasks[w.Before].ID, p.Tasks[w.After].ID, []int{w.Before, w.After}
 		switch {
 		case w.AtLeast < 0 || w.AtLeast > MaxMinutes || w.AtMost < None || w.AtMost > MaxMinutes:
-			return fault.Invalidf(after, "The wait between %q and %q is not from 0 to %d minutes.", before, after, MaxMinutes)
+			return Refuse(after, about, "The wait between %q and %q is not from 0 to %d minutes.", before, after, MaxMinutes)
 		case w.AtMost != None && w.AtMost < w.AtLeast:
-			return fault.Invalidf(after, "%q is to wait at least %d and at most %d minutes after %q: that cannot be met. Make the longest wait the longer one.",
+			return Refuse(after, about, "%q is to wait at least %d and at most %d minutes after %q: that cannot be met. Make the longest wait the longer one.",
 				after, w.AtLeast, w.AtMost, before)
 		}
 	}
@@ -154,7 +151,7 @@ func (p Project) checkCycle() error {
 			continue
 		}
 		if ring := visit(i); ring != nil {
-			return fault.Invalidf(p.Tasks[ring[0]].ID, "These tasks wait for each other in a cycle: %s. Remove one of the waits.", p.chain(ring))
+			return Refuse(p.Tasks[ring[0]].ID, ring, "These tasks wait for each other in a cycle: %s. Remove one of the waits.", p.chain(ring))
 		}
 	}
 	return nil
@@ -167,21 +164,17 @@ func (p Project) checkTimes() error {
 	if ring == nil {
 		return nil
 	}
-	names, first := p.names(ring), slices.IndexFunc(ring, func(i int) bool { return i != Origin })
-	return fault.Invalidf(p.Tasks[ring[first]].ID, "The waits and times of these tasks cannot all be met: %s. Allow a longer wait or a later end.", strings.Join(names, ", "))
+	about := once(ring)
+	return Refuse(p.Tasks[about[0]].ID, about, "The waits and times of these tasks cannot all be met: %s. Allow a longer wait or a later end.", p.names(about))
 }
 
-// names gives the quoted ids of tasks, each once, in their order.
-func (p Project) names(tasks []int) []string {
+// names gives the quoted ids of tasks, in their order.
+func (p Project) names(tasks []int) string {
 	var names []string
-	seen := map[int]bool{}
 	for _, i := range tasks {
-		if i >= 0 && !seen[i] {
-			seen[i] = true
-			names = append(names, fmt.Sprintf("%q", p.Tasks[i].ID))
-		}
+		names = append(names, fmt.Sprintf("%q", p.Tasks[i].ID))
 	}
-	return names
+	return strings.Join(names, ", ")
 }
 
 func (p Project) chain(tasks []int) string {

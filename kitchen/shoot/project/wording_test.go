@@ -118,4 +118,8 @@ func TestCheckGivesOneFault(t *testing.T) {
 	if !errors.As(err, &one) || len(fault.All(err)) != 1 || one.Field != "a" {
 		t.Errorf("%v, want one fault about a", err)
 	}
+	var refused *project.Refusal
+	if !errors.As(err, &refused) || len(refused.Tasks) != 1 || refused.Tasks[0] != 0 {
+		t.Errorf("%+v, want a refusal about the first task", refused)
+	}
 }

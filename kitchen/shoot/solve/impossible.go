@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"benchproof/kitchen/fault"
 	"benchproof/kitchen/shoot/nogood"
 	"benchproof/kitchen/shoot/project"
 )
@@ -32,21 +31,26 @@ func (s *search) impossible() error {
 			}
 		}
 	}
+	return s.refuse(isGone)
+}
+
+// refuse names the tasks that are left.
+func (s *search) refuse(isGone []bool) *project.Refusal {
+	var left []int
 	var names []string
 	for i, t := range s.project.Tasks {
 		if !isGone[i] {
-			names = append(names, fmt.Sprintf("%q", t.ID))
+			left, names = append(left, i), append(names, fmt.Sprintf("%q", t.ID))
 		}
 	}
-	if len(names) == 1 {
-		return fault.Invalidf(s.project.Tasks[indexFalse(isGone)].ID,
-			"Task %s finds no time in which it may run and all it needs is free. Give it other times or less to need.", names[0])
+	field := s.project.Tasks[left[0]].ID
+	if len(left) == 1 {
+		return project.Refuse(field, left, "Task %s finds no time in which it may run and all it needs is free. Give it other times or less to need.", names[0])
 	}
-	field := s.project.Tasks[indexFalse(isGone)].ID
 	if more := len(names) - maxNames; more > 0 {
 		names = append(names[:maxNames], fmt.Sprintf("and %d more", more))
 	}
-	return fault.Invalidf(field, "The waits and times of these tasks cannot all be met at their stations: %s. Allow a longer wait, other times, or more of a station.",
+	return project.Refuse(field, left, "The waits and times of these tasks cannot all be met at their stations: %s. Allow a longer wait, other times, or more of a station.",
 		strings.Join(names, ", "))
 }
 
@@ -64,13 +68,4 @@ func (s *search) isHopeless(p project.Project) bool {
 	}
 	outcome, _, _ := newProver(in).search(in.horizon, coreSteps, s.stopped)
 	return outcome == nogood.Impossible || outcome == nogood.Refuted
-}
-
-func indexFalse(list []bool) int {
-	for i, is := range list {
-		if !is {
-			return i
-		}
-	}
-	return 0
 }
