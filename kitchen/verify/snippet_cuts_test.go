@@ -440,6 +440,132 @@ okay i'm back did you miss me that was fifty minutes in the end karl had slides 
 
 fifteen minutes to cool and it's enough for six`,
 		[]string{"differs: six | 4", "not said:  | ¼ tsp"}},
+	{"nothing wrong: a sponge", "sponge", `Hello my loves. It's Mavis, it's Wednesday, and the vicar's coming at four so we haven't got all day.
+
+Oven first, because I always forget and then I'm stood here like a lemon. A hundred and eighty, or if you've got one with a fan, a hundred and sixty, and that's gas four for my sister in Rhyl. And you want two tins, eight inches, well, twenty centimetres they call it now, and put some paper in the bottom.
+
+Butter next. Two hundred and twenty five grams and it must be soft, I leave mine on the boiler. Caster sugar, two hundred grams. And you beat that and you beat it and you beat it, five minutes by that clock, and that clock's been right since the coronation. Then the eggs. There's four of those. One goes in, and you beat, and then another goes in.
+
+Now flour, self raising, two hundred and fifty grams, and I know the old recipe said two twenty five, but the eggs have got bigger. Two teaspoons of baking powder. Fold it, don't stir it, this isn't cement. And if it's stiff, milk, three tablespoons.
+
+Half in this one and half in that one. In they go, and don't open that door for twenty five minutes. Poke it with something thin. If it comes out clean it's cooked, if it doesn't, it isn't.
+
+They sit in the tins for ten minutes and then they come out on the rack and they want a good hour or your cream will run off down the drive. Cream, a hundred and fifty mil, whip it. Raspberry jam, six tablespoons, and that's one jar if you've got grandchildren. Stick the two together.
+
+Ten slices. There's only me and the vicar.`, nil},
+	{"nothing wrong: a chili", "chili", `alright welcome back to the garage where the magic happens it is nineteen degrees out there and that's not celsius so we are making chili
+
+i've got my dutch oven on medium two tablespoons of olive oil get that shimmering and in goes one yellow onion a big one diced up and you cook that down six to eight minutes and i talk to mine i tell it it's doing great and when it's soft it's garlic time three cloves minced and that only gets thirty seconds because burnt garlic is how you lose friends
+
+okay turkey pound and a half of ground turkey and i know i know my dad won't speak to me it's fine break it up ten minutes till there's no pink
+
+spices chili powder two tablespoons cumin two teaspoons kosher salt one teaspoon and toast it a minute you'll smell it the neighbors will smell it
+
+then one big can of crushed tomatoes that's the twenty eight ouncer and black beans two cans fifteen ounces each drain em rinse em and two cups of chicken broth and then you walk away forty five minutes on a simmer i'm going to go reorganize my sockets
+
+hey we're back so it's been forty five turn it off and now it needs to stand there for fifteen minutes and think about what it's done and then sour cream about half a cup for the table
+
+that's six bowls or three of my brother in law`, nil},
+	{"nothing wrong: cookies", "cookies", `So the thing about this cookie, and I've made, conservatively, four thousand of these, is that people under-cream the butter. So. Cup of butter, unsalted, soft. Three quarters of a cup of granulated, a full cup of brown, and I pack it down with my thumb. And then three minutes. Three. I set a timer, I don't trust myself. It should look like frosting.
+
+Two eggs, vanilla, two teaspoons of that. Scrape the bowl. Everybody skips the scraping.
+
+Dry stuff: two and a quarter cups of flour, a teaspoon of baking soda, half a teaspoon of salt. Low speed, or you'll be wearing it. And the chips, a cup and a half, I use dark, my kids use whatever's on sale.
+
+And then it goes in the fridge for two hours, and I know you don't want to, nobody's ever wanted to. But I ran it side by side, zero, one, two and twenty four, and two's where it gets good and twenty four isn't twelve times better.
+
+Three seventy five in the oven. Scoop them out, two inches apart, because they're going to move. Nine to eleven minutes; I pull mine at ten, when the edges are gold and the middle's still sort of lying to you. Five minutes on the sheet before you touch them. That's twenty four cookies, or twenty three if you're honest about the dough.`, nil},
+	{"nothing wrong: a pot loaf", "sourdough", `hello from the boat we've been tied up in this town nine days because the lock's broken and there's nowhere to buy bread so
+
+flour i've got four hundred and fifty grams of strong white and fifty of rye and to that three hundred and fifty grams of water and i weigh water i don't measure it because the boat's never level and you mix that up with your hand and leave it sat there for three quarters of an hour
+
+that's a thing called the autolyse it's french for having a cup of tea
+
+then it's a hundred grams of starter which has to float and the salt ten grams in a bit of a squidge and now you're going to stretch it and fold it four goes of that with half an hour in between and it goes from swamp to something
+
+then it's five hours give or take on top of the engine casing when it's half as big again you shape it and it's in the fridge for the night twelve to sixteen hours and the fridge on here's about the size of a shoebox so the milk comes out
+
+oven as hot as you've got two fifty with the pot in it and then in she goes lid on for twenty minutes then you whip the lid off and take it down to two twenty and it has twenty five minutes more and i've a probe from the chandler's and it wants to say ninety seven in the middle
+
+and then leave it alone for two hours i've got a padlock on mine`, nil},
+	{"nothing wrong: a chicken", "roast", `Good evening. There's one chicken in this house and four of us, and that's a kind of mathematics.
+
+It's been out of the fridge for an hour. That matters more than anything else I'm going to say. Oven to two hundred, one eighty if it blows hot air about. Now butter: forty grams, soft, and I put it under the skin, here, with two fingers, like I'm looking for change. Two teaspoons of flaky salt all over. Inside, one lemon, I prick it, and four cloves of garlic, and I don't peel them, I'm sixty three, I haven't time.
+
+Potatoes. Eight hundred grams, in quarters. Toss them in olive oil, two tablespoons, put them all round it, like an audience. And that's it, it goes in for an hour and twenty minutes. I don't baste. I used to baste. I used to do a lot of things.
+
+What you're after is seventy five degrees, in the thigh, not touching the bone. And then the hard bit: it rests. Twenty minutes. My father carved straight away, all his life, and we ate our dinner off a wet board.
+
+The tin goes on the heat. Stock, three hundred mil, and you boil it hard for four minutes and scrape. That's gravy. Everything else is just wallpaper paste.`, nil},
+	{"nothing wrong: fudge", "fudge", `right fudge and i'm gonna say this now because my solicitor says i have to sugar at this temperature will take your skin off so no kids no cats no phones
+
+line a tin square one eighteen centimetres across
+
+big pan bigger than you think so you want four hundred and fifty grams of granulated and a hundred grams of butter and then there's two milks in this there's evaporated milk that's a hundred and seventy mil and ordinary milk full fat a hundred and fifty low heat and you just stir it round and round for ten minutes till you can't hear any crunch
+
+and then you bring it up and you're boiling it and you want a hundred and sixteen on your thermometer and it takes about fifteen minutes and it'll sit at a hundred and twelve for what feels like a fortnight don't panic it's thinking
+
+off the heat five minutes just leave it and then vanilla paste a teaspoon sea salt a teaspoon and now the beating eight minutes by hand with a wooden spoon i did this once with a hand whisk and it came out like gravel and when it goes from shiny to matt you've about ten seconds to get it in the tin
+
+three hours to set and then six cuts this way and six that way that's thirty six squares and my postman's already been twice`, nil},
+	{"nothing wrong: dal", "dal", `Welcome home, everybody. It's raining in Leicester, so it's dal.
+
+Two hundred and fifty grams of red lentils. Rinse them till the water's clear, it's about five goes, I count in Gujarati. Then soak them, twenty minutes, while you find your other shoe. Drain.
+
+In the pan with a litre of water and a teaspoon of turmeric, and it comes up, and there's a foam, and you take the foam off, my mum says that's where the gas is. Twenty five minutes. Soft, you want to be able to squash one with your thumb.
+
+Coconut milk, one tin, four hundred mil. Salt, one and a half teaspoons. Ten more minutes, just blipping.
+
+And then the tadka, which is the whole point of being alive. Three tablespoons of ghee. Get it hot. Cumin seeds, two teaspoons, mustard seeds, just the one, and stand back. Thirty seconds and they're popping like bubble wrap. Curry leaves, a dozen, they spit. Chillies, two green ones, slit. And over it goes, and listen to it.
+
+It feeds four, with rice. My brother eats it out of the pan with a ladle, and he's forty one.`, nil},
+	{"nothing wrong: jam", "jam", `We had that many plums this year the tree fell over. I'm not joking, it's lying there, I'll show you after. So it's jam.
+
+A kilo and a half of plums, cut in half, stones out, or leave them in and count them, I don't mind. Two hundred and fifty mil of water, and a cinnamon stick, and you let that tick over till they've given up, it'll be twenty minutes.
+
+In goes the sugar. It's a kilo, and it's the one that says jam on it. And the juice of two lemons. Now, low, dead low, and stir till you can't feel any grit on the bottom. I allow ten minutes. If you boil it before it's dissolved you'll have a jar of glass.
+
+Then whack it up. Proper boil. Twelve minutes on mine, and if you've got one of them thermometers it's a hundred and five. If you haven't, cold plate, push it with your finger, if it wrinkles like my neck it's done.
+
+Take it off, leave it be for a quarter of an hour so the fruit don't all float to the top, and then into your jars, hot ones. Six. I got six and a bit, and the bit's gone.`, nil},
+	{"nothing wrong: lasagne", "lasagne", `ciao a tutti it's sunday it's eleven o'clock and if you start now you eat at two so andiamo
+
+for the ragù thirty grams of butter in the big pan carrots two and celery two sticks and you chop them small small like for a canary and they go very slow for ten minutes then the meat beef half a kilo and pork half of that two hundred and fifty and now you let it get brown you leave it twelve minutes don't poke
+
+wine red a glass a good glass that's two hundred mil and it boils away three minutes and then tomatoes two tins chopped and you go and call your mother because it needs an hour and a half
+
+now the white sauce sixty grams of butter and the same of flour and you cook it two minutes like a paste and then milk nine hundred mil a little then a little then a little and it simmers eight minutes and in the end parmigiano seventy five grams and you taste and you taste again
+
+three hundred grams of the sheets i don't boil them i soak them my cousin boils them we don't discuss it layers in a dish of thirty centimetres and on top mozzarella two hundred and fifty grams you tear it with the hands
+
+oven one ninety one seventy if it's ventilated forty minutes and when it's making bubbles at the sides like a volcano it's ready and then nobody touches it for fifteen minutes and it's for eight but we are five`, nil},
+	{"nothing wrong: a brisket", "brisket", `All right, folks, y'all have been asking for this since about 2016, so here it is, and it's going to take us all night.
+
+I've got a brisket here, about ten pounds. Trim that fat cap down to a quarter inch, I use my finger as a ruler, my finger's been a quarter inch since high school. Rub's simple. Quarter cup of coarse black pepper, quarter cup of kosher salt, garlic powder, two tablespoons. That's Texas. Anything else is Kansas City. Pat it on and stick it in the fridge overnight.
+
+Get your smoker to two fifty and hold it there. Then on she goes, fat side up, and you've got six hours ahead of you. Every forty five minutes I hit it with the vinegar, apple cider, half a cup in a spray bottle. About hour five it'll stall on you, and it'll just sit at one fifty something and you'll want to cry. Don't you touch that dial.
+
+When it hits one sixty five in the middle, we wrap. Butcher paper or foil, I don't judge, with a cup of beef broth. And then it's back on for four to five hours more, and you pull it at two oh three. Not two hundred. Not two ten. Two oh three.
+
+And rest it. Two hours in a cooler, with towels. I've driven one ninety miles in a cooler and it burned my hands when I got there. Slice it against the grain, and that'll feed twelve, or six Aggies.`, nil},
+	{"nothing wrong: pizza", "pizza", `This is the pizza video, finally, and yes I'm going to talk about hydration, it's sixty five percent, moving on.
+
+Six hundred grams of double zero. Three hundred and ninety of water, cold, like from the fridge cold. Fifteen grams of salt. And yeast, instant, one gram. You'll think I've misspoken. I haven't. One. It's got two days, it'll get there.
+
+Knead that for eight minutes, cover it, let it have half an hour. Then it's four balls, two fifty each, into boxes, and they go in the fridge for forty eight hours. You can do twenty four, you can do seventy two, I've done ninety six and it tasted like beer.
+
+On the day: out of the fridge three hours before you want to eat. And your stone wants an hour in there, an hour, at two fifty, or whatever your oven calls eleven.
+
+Tomatoes, one tin, four hundred grams, squash them by hand, with a teaspoon of the oil. I've got two tablespoons here, the rest goes over the top at the end. Push it out to twenty eight centimetres or so, leave the edge alone. Two hundred and fifty grams of mozzarella between the four. Seven minutes, turn it once, halfway, because every oven has a hot corner. Four leaves of basil on each, so sixteen, if anyone's counting, and somebody in the comments always is.`, nil},
+	{"nothing wrong: kimchi", "kimchi", `hi everyone my halmoni said i could only show this if i said it's the quick one the real one takes forty people and a garden
+
+okay so one chinese cabbage about a kilo cut it up into four centimetre pieces ish and fifty grams of coarse salt get it right in there rub it and you leave that two hours and turn it over every half hour so the bottom gets a go
+
+rinse it three times and taste it it should be like the sea on a good day and then drain it fifteen minutes in a colander squeeze it it's fine it likes it
+
+paste so spring onions five ginger thirty grams grated garlic six cloves and i do it on a microplane and i've lost two fingerprints gochugaru four tablespoons fish sauce two and a teaspoon of sugar mix it up and wear gloves i didn't in 2019 and i touched my eye and that's a whole other video
+
+rub it in every leaf and pack it in jars this makes two push it down and leave it out on the side for two days and you'll hear it it talks and then five days in the fridge and then that's it that's lunch forever`, nil},
 }
 
 func (s short) findings(change func([]verify.Cue) []verify.Cue) []string {

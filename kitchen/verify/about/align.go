@@ -75,6 +75,8 @@ func (r *Reading) passing(a, b option, last, i int) float64 {
 	switch {
 	case a.mention < 0 || b.mention < 0:
 		return 0
+	case a.mention == b.mention && r.Said[last].Unit.Kind() == measure.Count && r.Said[last].Kind == speech.Measure && (r.Said[i].Size || r.Said[i].Each):
+		return 0 // "two cans, fifteen ounces each"
 	case a.mention == b.mention && r.Said[last].Kind == speech.Share:
 		return 0 // "half the sugar, that's 50 grams"
 	case a.mention == b.mention && r.Said[last].Unit != r.Said[i].Unit && r.saysAgain(r.Said[last].To, r.Said[i].From):
@@ -132,9 +134,26 @@ func (r *Reading) settle(i int, o option) {
 		}
 		return
 	}
+	if o.before {
+		r.takeUnit(i, n)
+	}
 	t.Item, t.before = n, o.before
 	t.Of = !o.before && r.isPartOf(s, m)
 	t.firm = !o.before && m.From-s.To <= 2 || o.before && s.From-m.To <= 4
+}
+
+// takeUnit gives a small number without a unit that of the amount before it, where
+// its line is measured: "gochugaru four tablespoons, fish sauce two".
+func (r *Reading) takeUnit(i, n int) {
+	s, line := &r.Said[i], r.Book.Items[n].Line
+	if i == 0 || s.Kind != speech.Count || s.Unit != "" || same.Elided(*s) || !line.HasAmount || line.Amount.Unit.Kind() == measure.Count || line.Packs.Unit != "" {
+		return
+	}
+	before := r.Said[i-1]
+	if kind := before.Unit.Kind(); before.Kind != speech.Measure || kind != measure.Volume && kind != measure.Mass || s.From-before.To > 12 {
+		return
+	}
+	s.Kind, s.Unit, s.Amount.Unit = speech.Measure, before.Unit, before.Unit
 }
 
 // optionsOf gives the ways to tie number i; first is the first mention that may
@@ -243,6 +262,8 @@ func (r *Reading) scoreValue(s speech.Said, m written.Mention) float64 {
 func (r *Reading) valueOf(s speech.Said, n int) float64 {
 	l := r.Book.Items[n].Line
 	switch {
+	case s.Kind == speech.Measure && s.Unit.Kind() == measure.Count && l.Amount.Unit == measure.Each && s.Unit != l.Packs.Unit:
+		return 0 // "celery, two sticks" counts no carrots
 	case r.EqualItem(s, n) && (s.Kind == speech.Count || s.Unit.Kind() == l.Amount.Unit.Kind() || s.Unit == l.Packs.Unit):
 		return 1
 	case r.EqualItem(s, n) && s.Unit.Kind() != measure.Count && l.Amount.Unit.Kind() != measure.Count:

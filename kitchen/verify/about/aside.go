@@ -84,13 +84,20 @@ var (
 // it is made now.
 func (r *Reading) isAside(s speech.Said) bool {
 	from, to := s.From, s.To
-	for from > 0 && s.From-from < sceneReach && !r.Text.Parts(from-1) && !written.Turns[r.Text.Words[from-1].Text] {
+	for from > 0 && s.From-from < sceneReach && !r.Text.Parts(from-1) && !r.turns(from-1) {
 		from--
 	}
-	for to < len(r.Text.Words) && to-s.To < sceneAhead && !r.Text.Parts(to-1) && !written.Turns[r.Text.Words[to].Text] && !subjects[r.Text.Words[to].Text] {
+	for to < len(r.Text.Words) && to-s.To < sceneAhead && !r.Text.Parts(to-1) && !r.turns(to) && !subjects[r.Text.Words[to].Text] {
 		to++
 	}
 	return r.anyPhrase(scenes, from, s.From) || r.anyPhrase(scenes, s.To, to) || r.isKeeping(from, to) || r.isDenied(s) || r.isConditional(s, from) || r.isTheirs(s)
+}
+
+// turns tells whether the talk comes to something else at word k; the "and" of "a
+// hundred and sixty" is no turn.
+func (r *Reading) turns(k int) bool {
+	w := r.Text.At(k)
+	return written.Turns[w] && !(w == "and" && speech.IsNumber(r.Text.At(k-1)))
 }
 
 // isKeeping tells of keeping the dish, unless the recipe does too.
@@ -182,7 +189,7 @@ func (r *Reading) isTold(s speech.Said) bool {
 	story := false
 	for k := s.From - 1; k >= 0 && k >= s.From-8 && !r.Text.Parts(k); k-- {
 		w := words[k].Text
-		if written.IsClass(w) && s.From-k <= 5 {
+		if (written.IsClass(w) || w == "allow" || w == "give") && s.From-k <= 5 {
 			return false
 		}
 		story = story || told[w] || w == "i" && k > s.From-5

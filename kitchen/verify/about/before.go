@@ -49,7 +49,14 @@ func (r *Reading) countsBefore(s speech.Said, gap int) bool {
 	if lead := r.Text.At(s.From - 1); ends && gap <= 5 && (pointing[lead] || lead == "got") {
 		return true // "Scotch bonnets, and I use four"
 	}
-	return gap <= 1 && ends || gap == 0 && same.Elided(s)
+	if gap <= 3 && (ends || r.Text.At(s.To) == "and") && r.leadOf(s) == r.Text.At(s.From-gap-1) { // "mustard seeds, just the one"
+		return true
+	}
+	if gap <= 1 && ends || gap == 0 && same.Elided(s) {
+		return true
+	}
+	next := r.Text.At(s.To)
+	return gap == 0 && (next == "and" || next == "then" || len(r.mentionsAt(s.To, s.To+2)) > 0) // "carrots two and celery two"
 }
 
 // countsUnit tells whether a count counts what a line does: "celery, that's two

@@ -80,7 +80,7 @@ func (c claim) scoreTime() float64 {
 	if !c.equal && IsUnitSlip(c.s, c.f.Said) {
 		score += scoreSlip
 	}
-	if !(c.equal && c.distance <= 1) && c.r.isNext(c.i, c.n) {
+	if !(c.equal && c.distance <= 1) && c.r.isNext(c.i, c.n) && !c.r.isFirstTime(0, c.n) {
 		score += scoreNext
 	}
 	return score
@@ -133,6 +133,9 @@ func (c claim) isTimeEarned() bool {
 	handled := c.r.handled(c.s)
 	if lead := c.r.leadOf(c.s); handled == 0 && (lead == "for" || lead == "take" || lead == "takes") && c.s.Unit == c.f.Unit && !isFarBy(c.s, c.f, close) && c.r.isOfThing(c.s.From-1) {
 		handled = scoreHandled // "it stays like this for two hours"
+	}
+	if handled > 0 && c.distance <= 1 && c.r.isNext(c.i, c.n) {
+		handled += scoreNext
 	}
 	return c.shared+c.verb+handled >= c.least()
 }

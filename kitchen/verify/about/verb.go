@@ -52,11 +52,13 @@ func (r *Reading) handled(s speech.Said) float64 {
 	}
 	for k := s.From - 1; k >= 0 && k >= s.From-5 && !r.Text.Parts(k); k-- {
 		switch w := r.Text.Words[k].Text; {
-		case subjects[w] && wills[r.Text.At(k+1)] && wants[r.Text.At(s.From-1)], w == "it'll" && wants[r.Text.At(s.From-1)]:
+		case w == "allow" && k == s.From-1:
+			return scoreHandled
+		case (subjects[w] && wills[r.Text.At(k+1)] || w == "it'll") && (wants[r.leadOf(s)] || lasts[r.leadOf(s)]):
 			return scoreHandled // "that's gonna go three hours"
 		case into[w] && (r.Text.At(s.From-1) == "for" || k == s.From-1 && r.Text.At(k-1) != "minutes"):
 			return scoreHandled
-		case gives[w] && things[r.Text.At(k+1)], (things[w] || w == "it's" || w == "they've" || w == "that's") && wants[r.Text.At(k+1)]:
+		case gives[w] && things[r.Text.At(k+1)], (things[w] || w == "it's" || w == "they've" || w == "that's" || w == "you've") && wants[r.Text.At(k+1)]:
 			return scoreHandled
 		}
 	}
@@ -76,11 +78,12 @@ func (r *Reading) opens(s speech.Said) bool {
 var opening = speech.SetOf("then and so now another about around a good just maybe that's it's")
 
 // isOfThing tells whether the subject of what is said before word k is what is
-// cooked, or the viewer: "it stays like this for".
+// cooked, or the viewer, or nobody, as in an order: "it stays like this for",
+// "don't open that door for".
 func (r *Reading) isOfThing(k int) bool {
 	for n := k - 1; n >= 0 && n >= k-8 && !r.Text.Parts(n); n-- {
 		switch w := r.Text.Words[n].Text; {
-		case things[w] || w == "it's" || w == "they're" || w == "you" || w == "we":
+		case things[w] || w == "it's" || w == "they're" || w == "you" || w == "we" || w == "don't":
 			return true
 		case w == "i" || w == "he" || w == "she" || kin[w] || crowds[w]:
 			return false
@@ -90,6 +93,7 @@ func (r *Reading) isOfThing(k int) bool {
 }
 
 var (
+	lasts  = speech.SetOf("be take")
 	wills  = speech.SetOf("gonna going will")
 	gives  = speech.SetOf("give gives giving leave leaving let")
 	things = speech.SetOf("it them they that these those this")
@@ -106,7 +110,12 @@ func (r *Reading) isNext(i, n int) bool {
 			last = f
 		}
 	}
-	for next := last + 1; last >= 0 && next <= n; next++ {
+	return r.isFirstTime(last+1, n)
+}
+
+// isFirstTime tells whether fact n is the first time from a fact on.
+func (r *Reading) isFirstTime(from, n int) bool {
+	for next := from; next <= n; next++ {
 		if f := r.Book.Facts[next]; f.Kind == speech.Time && !f.Total && !f.Part && f.Place >= 0 {
 			return next == n
 		}

@@ -85,13 +85,13 @@ var leadsToSetting = SetOf("to at on is it's oven goes set about around reads re
 
 // probes and heated are words of what has a temperature besides an oven.
 var (
-	probes = SetOf("thermometer probe internal thermapen temperature")
+	probes = SetOf("thermometer thermometers probe internal temperature")
 	heated = SetOf("heat hot oil temperature thermometer probe internal sugar syrup degrees smoker grill barbecue pit coals reads hits fryer")
 )
 
 // isSetting tells whether a bare number is an oven's setting.
 func (t Text) isSetting(s Said, n number) bool {
-	if before := t.word(s.From - 1); s.Amount.IsSingle() && (t.onThermometer(n.to) || t.word(n.to) == "internal" || (before == "reads" || before == "says") && t.near(s.From, 6, probes)) && n.value.Cmp(measure.Whole(30)) >= 0 {
+	if before := t.word(s.From - 1); s.Amount.IsSingle() && (t.onThermometer(n.to) || t.word(n.to) == "internal" || (before == "reads" || before == "says" || before == "say" || before == "read" || before == "show" || before == "shows" || before == "it's") && t.near(s.From, 12, probes)) && n.value.Cmp(measure.Whole(30)) >= 0 {
 		return true
 	}
 	if !isOvenNumber(n) || !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(100)) < 0 {

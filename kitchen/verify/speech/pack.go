@@ -17,6 +17,9 @@ func (t Text) apart(i int, n number) (number, bool) {
 		return n, false
 	}
 	u, to, ok := t.unit(n.to, false)
+	if ok && t.open(n.to-1) && (u == measure.Centimetre || u == measure.Inch) {
+		return number{value: measure.Whole(small[t.word(i)]), to: i + 1, words: true}, true // nobody cooks in a metre
+	}
 	if !ok || !t.open(n.to-1) || !t.open(to-1) || strings.HasSuffix(t.word(to-1), "s") || u.Kind() == measure.Count || isTime(u) {
 		return n, false
 	}

@@ -50,7 +50,7 @@ var beforePronoun = SetOf("the this that each every which no any big bigger larg
 // follows it.
 func (t Text) isPronoun(i int) bool {
 	_, _, unit := t.unit(i-1, true)
-	if !t.open(i-1) || !beforePronoun[t.word(i-1)] && !unit {
+	if !t.open(i-1) || !beforePronoun[t.word(i-1)] && !unit || t.word(i-2) == "just" {
 		return false
 	}
 	return i+1 >= len(t.Words) || !t.open(i) || joins[t.word(i+1)]

@@ -48,9 +48,12 @@ func newNames(items []Item, larder *food.Larder) *Names {
 			n.foods[id] = true
 		}
 		for _, w := range own[:max(0, len(own)-1)] {
-			if len(w) > 3 && !Describing[w] {
+			if len(w) > 2 && !Describing[w] && !Silent[w] {
 				single[w] = append(single[w], i)
 			}
+		}
+		if slices.Contains(own, "00") { // of flour
+			n.add([]string{"double", "zero"}, i)
 		}
 		n.addKnown(it, i)
 	}
@@ -135,6 +138,9 @@ func (n *Names) At(t speech.Text, i int) (Mention, bool) {
 	phrases := n.byHead[t.Words[i].Stem]
 	if len(phrases) == 0 || n.isPartOfNext(t, i) {
 		return Mention{}, false
+	}
+	if Describing[t.Words[i].Text] && t.Words[i].Stop == speech.None && i+1 < len(t.Words) && !Silent[t.Words[i+1].Text] && !speech.IsNumber(t.Words[i+1].Text) {
+		return Mention{}, false // "coarse black pepper" is no coarse salt
 	}
 	if w := t.Words[i]; phrases[0].part && strings.HasSuffix(w.Text, "s") && n.larder != nil && n.IsOther(w.Text) {
 		return Mention{}, false // olives are no olive oil
