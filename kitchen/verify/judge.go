@@ -135,7 +135,7 @@ func (j *judge) portionHere(i, n int) (written.Portion, bool) {
 func (j *judge) isHarmless(i, n int) bool {
 	s, l := j.Said[i], j.Book.Items[n].Line
 	switch {
-	case s.Each, j.isOutput(s), s.Again && j.Text.At(s.To) != "of" && !j.EqualItem(s, n):
+	case s.Each && (l.Packs.Unit == "" || s.Unit.Kind() == measure.Count), j.isOutput(s), s.Again && j.Text.At(s.To) != "of" && !j.EqualItem(s, n):
 		return true
 	case about.Loose[s.Amount.Unit] && !about.Loose[l.Amount.Unit], !j.Scale.Comparable(s, l):
 		return true

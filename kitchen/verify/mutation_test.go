@@ -42,9 +42,9 @@ func rewritten(text string, a verify.Amount) (changed string, ok bool) {
 		other = value + 20
 	}
 	line = number.ReplaceAllString(line, "${1}"+strconv.FormatFloat(other, 'f', -1, 64)+"${2}")
-	if upper := regexp.MustCompile(strconv.FormatFloat(other, 'f', -1, 64) + `–(\d+)`).FindStringSubmatch(line); upper != nil {
-		to, _ := strconv.ParseFloat(upper[1], 64)
-		line = strings.Replace(line, "–"+upper[1], "–"+strconv.FormatFloat(to+other-value, 'f', -1, 64), 1)
+	if upper := regexp.MustCompile(strconv.FormatFloat(other, 'f', -1, 64) + `( ?(?:–|to) ?)(\d+)`).FindStringSubmatch(line); upper != nil {
+		to, _ := strconv.ParseFloat(upper[2], 64)
+		line = strings.Replace(line, upper[1]+upper[2], upper[1]+strconv.FormatFloat(to+other-value, 'f', -1, 64), 1)
 	}
 	lines[a.Number-1] = line
 	return strings.Join(lines, "\n"), true

@@ -43,8 +43,10 @@ func against(s speech.Said, l recipe.Line) []measure.Amount {
 	case !l.HasAmount || !isPacked(l):
 	case s.Amount.Unit == l.Packs.Unit:
 		return []measure.Amount{packs(l)}
-	case s.Size:
+	case s.Size, s.Each:
 		return []measure.Amount{l.Packs.Size}
+	default: // a tin's own size is written, so the larder's is not asked
+		return append(append([]measure.Amount{l.Amount}, l.Equals...), l.Packs.Size)
 	}
 	return Statements(l)
 }
