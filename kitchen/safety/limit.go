@@ -58,6 +58,8 @@ var (
 var (
 	UKCold     = Limit{"chilled food, at most; England, Wales, Northern Ireland", 8, 0, 0, "Food Safety and Hygiene (England) Regulations 2013"}
 	UKHot      = Limit{"hot food, at least", 63, 0, 0, "Food Safety and Hygiene (England) Regulations 2013"}
+	UKColdOnce = Limit{"chilled food above this, once only", 8, 0, 4 * hour, "Food Safety and Hygiene (England) Regulations 2013"}
+	UKHotOnce  = Limit{"hot food below this, once only", 63, 0, 2 * hour, "Food Safety and Hygiene (England) Regulations 2013"}
 	ANZCold    = Limit{"cold food, at most", 5, 0, 0, fsanz}
 	ANZHot     = Limit{"hot food, at least", 60, 0, 0, fsanz}
 	ANZUse     = Limit{"between the two, added up: after this use it at once", 0, 0, 2 * hour, fsanz}
@@ -70,7 +72,7 @@ func Limits() []Limit {
 		CookWhole, CookMinced, CookPoultry,
 		CoolFirst, CoolWhole, CoolAmbient, HoldHot, HoldCold, Keep, TimeAlone,
 		HomeMeat, HomeMinced, HomePoultry, HomeFish, HomeEggDishes, HomeLeftovers, Custard, OutOfFridge, OutInHeat, Leftovers,
-		UKCold, UKHot, ANZCold, ANZHot, ANZUse, ANZDiscard,
+		UKCold, UKHot, UKColdOnce, UKHotOnce, ANZCold, ANZHot, ANZUse, ANZDiscard,
 	}
 }
 

@@ -1,6 +1,7 @@
 package shoot_test
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -18,7 +19,7 @@ func oneBatch(steps ...recipe.Step) shoot.Day {
 	}
 }
 
-func allSpoils(recipe.Recipe, int) bool { return true }
+func allSpoils(recipe.Recipe, int, int, shoot.State) bool { return true }
 
 func TestWhatStands(t *testing.T) {
 	mix, rest, chill, bake, cool, fill := step("Mix", "bench", true, 10), step("Rest", "waits", false, 100), step("Chill", "fridge", false, 60),
@@ -29,27 +30,27 @@ func TestWhatStands(t *testing.T) {
 		change func(*shoot.Day)
 		want   []shoot.Standing
 	}{
-		{"mixed and rested, then baked", oneBatch(mix, rest, bake), nil, []shoot.Standing{{Task: shot(2), From: 0, To: 110, Minutes: 110}}},
-		{"cooled and filled after the heat", oneBatch(bake, cool, fill), nil, []shoot.Standing{{Task: shot(2), From: 40, To: 145, Minutes: 105, IsCooked: true}}},
+		{"mixed and rested, then baked", oneBatch(mix, rest, bake), nil, []shoot.Standing{{Task: shot(2), Of: []int{0}, From: 0, To: 110, Minutes: 110}}},
+		{"cooled and filled after the heat", oneBatch(bake, cool, fill), nil, []shoot.Standing{{Task: shot(2), Of: []int{0}, From: 40, To: 145, Minutes: 105, IsCooked: true}}},
 		{"the heat begins anew", oneBatch(mix, rest, bake, cool, fill), nil, []shoot.Standing{
-			{Task: shot(2), From: 0, To: 110, Minutes: 110}, {Task: shot(4), From: 150, To: 255, Minutes: 105, IsCooked: true}}},
-		{"the cold adds nothing and takes nothing away", oneBatch(mix, chill, rest), nil, []shoot.Standing{{Task: shot(2), From: 0, To: 170, Minutes: 110}}},
-		{"last in the cold: it stood before", oneBatch(rest, chill), nil, []shoot.Standing{{Task: shot(1), From: 0, To: 100, Minutes: 100}}},
+			{Task: shot(2), Of: []int{0}, From: 0, To: 110, Minutes: 110}, {Task: shot(4), Of: []int{0}, From: 150, To: 255, Minutes: 105, IsCooked: true}}},
+		{"the cold adds nothing and takes nothing away", oneBatch(mix, chill, rest), nil, []shoot.Standing{{Task: shot(2), Of: []int{0}, From: 0, To: 170, Minutes: 110}}},
+		{"last in the cold: it stood before", oneBatch(rest, chill), nil, []shoot.Standing{{Task: shot(1), Of: []int{0}, From: 0, To: 100, Minutes: 100}}},
 		{"waiting in the cold is no standing", oneBatch(mix, chill, fill), func(d *shoot.Day) {
 			d.Pins = []shoot.Pin{{Task: shot(2), Start: 300}}
-		}, []shoot.Standing{{Task: shot(2), From: 0, To: 315, Minutes: 25}}},
+		}, []shoot.Standing{{Task: shot(2), Of: []int{0}, From: 0, To: 315, Minutes: 25}}},
 		{"waiting out of the oven is", oneBatch(bake, fill), func(d *shoot.Day) {
 			d.Pins = []shoot.Pin{{Task: shot(1), Start: 200}}
-		}, []shoot.Standing{{Task: shot(1), From: 40, To: 215, Minutes: 175, IsCooked: true}}},
+		}, []shoot.Standing{{Task: shot(1), Of: []int{0}, From: 40, To: 215, Minutes: 175, IsCooked: true}}},
 		{"waiting on the bench is", oneBatch(mix, bake), func(d *shoot.Day) {
 			d.Stations[1].Busy = []shoot.Busy{{From: 0, To: 130, Units: 1}}
-		}, []shoot.Standing{{Task: shot(1), From: 0, To: 130, Minutes: 130}}},
+		}, []shoot.Standing{{Task: shot(1), Of: []int{0}, From: 0, To: 130, Minutes: 130}}},
 		{"made the day before: out of the cold", oneBatch(mix, chill, fill), func(d *shoot.Day) {
 			d.Batches[0].Swaps = map[recipe.Position]string{at(1): ""}
-		}, []shoot.Standing{{Task: shot(2), From: 0, To: 15, Minutes: 15}}},
+		}, []shoot.Standing{{Task: shot(2), Of: []int{0}, From: 0, To: 15, Minutes: 15}}},
 		{"a filmed beginning is no end", oneBatch(rest, bake), func(d *shoot.Day) {
 			d.Batches[0].Opens = map[recipe.Position]string{at(0): "overhead"}
-		}, []shoot.Standing{{Task: shot(1), From: 0, To: 100, Minutes: 100}}},
+		}, []shoot.Standing{{Task: shot(1), Of: []int{0}, From: 0, To: 100, Minutes: 100}}},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -86,8 +87,8 @@ func TestWhatSpoilsInADish(t *testing.T) {
 	r.Components[2].Steps[0].Uses = []recipe.Use{{Component: 0, Line: -1}, {Component: 1, Line: -1}}
 	d := shoot.Day{Stations: []shoot.Station{{Name: shoot.Hands, Units: 1}}, Batches: []shoot.Batch{{Name: "shoot", Recipe: r}}}
 	fill := shoot.Key{Batch: "shoot", At: recipe.Position{Component: 2}}
-	only := func(which ...int) func(recipe.Recipe, int) bool {
-		return func(_ recipe.Recipe, component int) bool {
+	only := func(which ...int) shoot.Spoils {
+		return func(_ recipe.Recipe, component, _ int, _ shoot.State) bool {
 			for _, c := range which {
 				if c == component {
 					return true
@@ -101,10 +102,10 @@ func TestWhatSpoilsInADish(t *testing.T) {
 	for name, tt := range map[string]struct {
 		spoils []int
 		want   int
-	}{"nothing": {nil, 0}, "the cream, from 150 to 230": {[]int{1}, 80}, "both, from 0": {[]int{0, 1}, 230}, "the filling alone": {[]int{2}, 30}} {
+	}{"nothing": {nil, 0}, "the cream, from 150 to 230": {[]int{1}, 80}, "both, from 0": {[]int{0, 1}, 230}, "the filling, which has no ingredients": {[]int{2}, 0}} {
 		t.Run(name, func(t *testing.T) {
 			got := d.Standings(mustMake(t, d), 1, only(tt.spoils...))
-			if tt.want == 0 && len(got) > 0 || tt.want > 0 && (len(got) != 1 || got[0].Task != fill || got[0].Minutes != tt.want) {
+			if tt.want == 0 && len(got) > 0 || tt.want > 0 && (len(got) != 1 || got[0].Task != fill || got[0].Minutes != tt.want || !slices.Equal(got[0].Of, tt.spoils)) {
 				t.Errorf("standing %v, want %d minutes until the filling", got, tt.want)
 			}
 		})
