@@ -2,8 +2,12 @@ package recipe
 
 import (
 	"cmp"
+	"regexp"
 	"slices"
 )
+
+// brushes are the words of a step that puts one thing on another.
+var brushes = regexp.MustCompile(`(?i)\b(brush|glaze|egg-?wash|baste)\b`)
 
 // Position is where a step stands in a recipe.
 type Position struct{ Component, Step int }
@@ -17,7 +21,10 @@ type Task struct {
 // Sequence gives every step, in the order of the text, with what it waits for:
 // the step before it that works on the same component, and the last step of
 // each component that it uses. Components that do not use each other wait for
-// nobody: they can be made side by side.
+// nobody: they can be made side by side. In a method without ingredients of its
+// own, what was in hand is waited for as well by a step that goes back to an
+// earlier component ("Spoon the batter over the beans"), and by one that brushes
+// or glazes ("Beat the yolk and brush the buns").
 func (r Recipe) Sequence() []Task {
 	s := sequence{recipe: r, last: map[int]Position{}, home: -1}
 	order := r.stepsInOrder()
@@ -46,8 +53,13 @@ func (s *sequence) add(at Position, last bool) {
 	if len(component.Lines) == 0 && len(step.Uses) == 0 && s.home >= 0 {
 		home = s.home // "Bake for 40 minutes" goes on with what was in hand
 	}
-	if p, ok := s.last[home]; ok {
+	p, isBack := s.last[home]
+	if isBack {
 		task.wait(p)
+	}
+	if p, ok := s.last[s.home]; ok && home != s.home && len(component.Lines) == 0 && (isBack || brushes.MatchString(step.Text)) {
+		task.wait(p)
+		s.last[s.home] = at
 	}
 	joins := last
 	for _, u := range step.Uses {

@@ -47,6 +47,10 @@ func TestSequence(t *testing.T) {
 			"A< B<A C< D<BC"},
 		{"two components, one method", "Pie\n\nCrust:\n200 g flour\n\nFilling:\n300 g apples\n\nMethod\nRub the flour with water.\nSlice the apples.\nPut the filling in the crust.\nBake for 40 minutes.\n",
 			"A< B< C<AB D<C"},
+		{"brushed before it is baked", "Buns\n\nDough:\n200 g flour\n\nWash:\n1 egg yolk\n\nMethod\nKnead the flour.\nProve for 1 hour.\nBeat the yolk and brush the buns.\nBake for 20 minutes.\nServe.\n", "A< B<A C<B D<C E<D"},
+		{"what is only beaten is brushed by nobody", "Buns\n\nDough:\n200 g flour\n\nWash:\n1 egg yolk\n\nMethod\nKnead the flour.\nBeat the yolk.\nServe.\n", "A< B< C<AB"},
+		{"back to the beans with the batter", "Pot\n\nBeans:\n400 g beans\n\nLid:\n200 g cornmeal\n\nMethod\nSimmer the beans.\nStir the cornmeal.\nSpoon it over the beans.\nBake for 30 minutes.\n", "A< B< C<AB D<C"},
+		{"glazed with a component of its own steps", "Tart\n\nCream:\n2 eggs\nBeat the eggs.\n\nGlaze:\n100 g jam\nWarm the jam.\nSieve it.\n", "A< B< C<AB"},
 		{"the last step joins what is open", "Plate\n\nFish:\n1 trout\n\nSalad:\n1 lettuce\n\nMethod\nFry the trout.\nWash the lettuce.\nServe at once.\n", "A< B< C<AB"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
