@@ -107,7 +107,7 @@ func checkDay(t *rapid.T, d shoot.Day, p shoot.Plan) {
 
 // plannable makes the plan of a drawn day, ok false if it has none.
 func plannable(t *rapid.T, d shoot.Day) (p shoot.Plan, ok bool) {
-	p, err := d.Make(context.Background(), solve.Options{Steps: 5000})
+	p, err := d.Make(context.Background(), solve.Options{Steps: 1500})
 	if err != nil {
 		if fault.Say(err) == "" {
 			t.Fatal(err)
@@ -133,7 +133,7 @@ func TestReplanningAtTheStartChangesNothing(t *testing.T) {
 		if !ok {
 			return
 		}
-		after, _, err := d.Replan(context.Background(), before, 0, nil, solve.Options{Steps: 5000})
+		after, _, err := d.Replan(context.Background(), before, 0, nil, solve.Options{Steps: 1500})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -156,7 +156,7 @@ func TestReplanningADayThatGoesToPlan(t *testing.T) {
 		}
 		now := rapid.IntRange(0, max(0, before.Wrap)).Draw(t, "now")
 		done := goesToPlan(before, now)
-		after, _, err := d.Replan(context.Background(), before, now, done, solve.Options{Steps: 5000})
+		after, _, err := d.Replan(context.Background(), before, now, done, solve.Options{Steps: 1500})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -187,7 +187,7 @@ func goesToPlan(p shoot.Plan, now int) []shoot.Done {
 func TestExtraMakesNeverLengthenTheDay(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := drawDay(t)
-		options, err := d.SwapOuts(context.Background(), 2, solve.Options{Steps: 20_000})
+		options, err := d.SwapOuts(context.Background(), 2, solve.Options{Steps: 4000})
 		if err != nil {
 			return
 		}
