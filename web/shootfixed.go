@@ -1,10 +1,7 @@
 package web
 
 import (
-	"fmt"
-
 	"benchproof/kitchen/episode"
-	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/shoot"
 )
 
@@ -15,23 +12,20 @@ func (p *shootPlan) addSwapOuts() {
 	if len(p.day.Batches) == 0 || p.day.Batches[0].Ahead {
 		return
 	}
-	swaps := map[recipe.Position]string{}
 	for _, b := range p.batches {
 		if b.Step == 0 {
 			continue
 		}
+		words := readOn(stepName(b.Component, b.Step))
 		at, ok := stepAt(p.recipe, b.Component, b.Step)
-		if !ok {
-			p.stale = append(p.stale, "the swap-out up to "+readOn(stepName(b.Component, b.Step)))
+		stage := shoot.Key{Batch: p.day.Batches[0].Name, At: at}
+		day, _, err := p.day.With([]shoot.Choice{{Stage: stage, Overnight: b.Overnight, Name: "swap-out to " + words}})
+		if !ok || err != nil {
+			p.stale = append(p.stale, "the swap-out up to "+words)
 			continue
 		}
-		name := fmt.Sprintf("swap-out to %s", readOn(stepName(b.Component, b.Step)))
-		swaps[at] = name
-		if !b.Overnight {
-			p.day.Batches = append(p.day.Batches, shoot.Batch{Name: name, Recipe: p.recipe, Ahead: true, Until: &at})
-		}
+		p.day = day
 	}
-	p.day.Batches[0].Swaps = swaps
 }
 
 // addMoments adds what is at a fixed time, with the steps it holds.

@@ -89,8 +89,8 @@ func newShootPlan(parts dayParts) *shootPlan {
 	}
 	p.day.Stations = p.stations()
 	p.addBatches()
-	p.addSwapOuts()
 	p.addFilm()
+	p.addSwapOuts()
 	p.addMoments()
 	p.addSteps()
 	p.addWaits()

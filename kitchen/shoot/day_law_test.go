@@ -15,96 +15,6 @@ import (
 	"benchproof/kitchen/shoot/solve"
 )
 
-// drawDay draws a day of one or two batches with something fixed, barred and
-// busy. It may have no plan.
-func drawDay(t *rapid.T) shoot.Day {
-	d := shoot.Day{
-		Stations: []shoot.Station{{Name: shoot.Hands, Units: 1}, {Name: "bench", Units: 1}, {Name: "oven", Units: rapid.IntRange(1, 2).Draw(t, "ovens")}, {Name: shoot.Camera, Units: 1}},
-		Setups:   map[string]int{"overhead": rapid.IntRange(0, 6).Draw(t, "overhead"), "close": 4},
-	}
-	if rapid.Bool().Draw(t, "lunch") {
-		d.Stations[2].Busy = []shoot.Busy{{From: rapid.IntRange(0, 60).Draw(t, "lunch from"), To: 100, Units: 1}}
-	}
-	d.Stations[1].Clean = rapid.IntRange(0, 3).Draw(t, "clean")
-	for b := range rapid.IntRange(1, 2).Draw(t, "batches") {
-		batch := shoot.Batch{Name: []string{"shoot", "spare"}[b], Film: map[recipe.Position]string{}, Opens: map[recipe.Position]string{}}
-		var steps []recipe.Step
-		for k := range rapid.IntRange(1, 5).Draw(t, "steps") {
-			station := rapid.SampledFrom([]string{"bench", "oven", "waits"}).Draw(t, "station")
-			steps = append(steps, step(fmt.Sprint("Step ", k), station, station == "bench", rapid.Int64Range(1, 30).Draw(t, "minutes")))
-			if station == "bench" && b == 0 {
-				batch.Film[at(k)] = rapid.SampledFrom([]string{"overhead", "close"}).Draw(t, "setup")
-			}
-			if station != "bench" && b == 0 && rapid.Bool().Draw(t, "its beginning is filmed") {
-				batch.Opens[at(k)] = rapid.SampledFrom([]string{"overhead", "close"}).Draw(t, "setup")
-			}
-			if station == "waits" && b == 0 {
-				batch.Stages = append(batch.Stages, shoot.Stage{At: at(k), Overnight: rapid.Bool().Draw(t, "overnight")})
-			}
-		}
-		batch.Recipe = recipe.Recipe{Components: []recipe.Component{{Lines: []recipe.Line{{Text: "500 g flour"}}, Steps: steps}}}
-		d.Batches = append(d.Batches, batch)
-	}
-	if rapid.Bool().Draw(t, "has a helper") {
-		gone := []shoot.Busy{{From: rapid.IntRange(30, 120).Draw(t, "the helper leaves"), Units: 1}}
-		d.Stations[0].Units, d.Stations[0].Busy = 2, gone
-		d.Stations = append(d.Stations, shoot.Station{Name: "helper", Units: 1, Busy: gone, Within: shoot.Hands})
-		d.Given = []shoot.Given{{Task: shot(0), To: "helper"}}
-	}
-	if rapid.IntRange(0, 2).Draw(t, "has a bar") == 0 {
-		from := rapid.IntRange(0, 40).Draw(t, "barred from")
-		d.Bars = []shoot.Bar{{Task: shot(0), From: from, To: from + 10}}
-	}
-	if rapid.IntRange(0, 2).Draw(t, "has a pin") == 0 {
-		d.Pins = []shoot.Pin{{Task: shot(0), Start: rapid.IntRange(0, 60).Draw(t, "pin")}}
-	}
-	return d
-}
-
-// checkDay checks a plan by its entries alone.
-func checkDay(t *rapid.T, d shoot.Day, p shoot.Plan) {
-	units := map[string]int{}
-	for _, s := range d.Stations {
-		units[s.Name] = s.Units
-	}
-	used := map[string]map[int]int{}
-	last := map[string]int{}
-	for _, e := range p.Entries {
-		if e.To-e.From != e.Minutes.Likely || e.From < p.Begin || e.To > p.Wrap {
-			t.Fatalf("%s from %d to %d takes %d, in a day from %d to %d", e.ID, e.From, e.To, e.Minutes.Likely, p.Begin, p.Wrap)
-		}
-		for _, name := range e.Uses {
-			if used[name] == nil {
-				used[name] = map[int]int{}
-			}
-			for minute := e.From; minute < e.To; minute++ {
-				if used[name][minute]++; used[name][minute] > units[name] {
-					t.Fatalf("minute %d needs more than %d of %s", minute, units[name], name)
-				}
-			}
-		}
-		if e.IsClean {
-			continue
-		}
-		if e.From < last[e.Key.Batch] {
-			t.Fatalf("%s begins at %d, the step before ends at %d", e.ID, e.From, last[e.Key.Batch])
-		}
-		last[e.Key.Batch] = e.To
-	}
-	for _, s := range p.Setups {
-		for minute := s.From; minute < s.To; minute++ {
-			if used[shoot.Hands][minute] >= units[shoot.Hands] {
-				t.Fatalf("hands put up the %s setup in minute %d and do something else", s.Name, minute)
-			}
-		}
-	}
-	for _, pin := range d.Pins {
-		if i := slices.IndexFunc(p.Entries, func(e shoot.Entry) bool { return e.Key == pin.Task && !e.IsClean }); i >= 0 && p.Entries[i].From != pin.Start {
-			t.Fatalf("%s is pinned to %d", p.Entries[i].ID, pin.Start)
-		}
-	}
-}
-
 // plannable makes the plan of a drawn day, ok false if it has none.
 func plannable(t *rapid.T, d shoot.Day) (p shoot.Plan, ok bool) {
 	p, err := d.Make(context.Background(), solve.Options{Steps: 1500})
@@ -114,9 +24,13 @@ func plannable(t *rapid.T, d shoot.Day) (p shoot.Plan, ok bool) {
 		}
 		return p, false
 	}
-	checkDay(t, d, p)
-	if p.Bound > p.Wrap || p.Optimal != (p.Bound == p.Wrap) {
-		t.Fatalf("wrap %d, bound %d, optimal %v", p.Wrap, p.Bound, p.Optimal)
+	mustBeAPlan(t, d, p)
+	best, isAbove := p.Wrap, p.Bound > p.Wrap
+	if d.Finish > 0 {
+		best, isAbove = p.Begin, p.Bound < p.Begin
+	}
+	if isAbove || p.Optimal != (p.Bound == best) {
+		t.Fatalf("from %d to %d, bound %d, optimal %v", p.Begin, p.Wrap, p.Bound, p.Optimal)
 	}
 	return p, true
 }
@@ -133,11 +47,12 @@ func TestReplanningAtTheStartChangesNothing(t *testing.T) {
 		if !ok {
 			return
 		}
+		d.Finish = 0 // a day is replanned forwards
 		after, _, err := d.Replan(context.Background(), before, 0, nil, solve.Options{Steps: 1500})
 		if err != nil {
 			t.Fatal(err)
 		}
-		checkDay(t, d, after)
+		mustBeAPlan(t, d, after)
 		if after.Wrap > before.Wrap || after.Overdue != nil {
 			t.Fatalf("wrap %d before, %d after; overdue %v", before.Wrap, after.Wrap, after.Overdue)
 		}
@@ -148,8 +63,7 @@ func TestReplanningAtTheStartChangesNothing(t *testing.T) {
 func TestReplanningADayThatGoesToPlan(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := drawDay(t)
-		d.Setups = nil // which setup stands is not kept between plans
-		d.Stations[1].Clean = 0
+		d.Setups = nil // nobody says how far the camera is put up
 		before, ok := plannable(t, d)
 		if !ok {
 			return
@@ -171,6 +85,7 @@ func goesToPlan(p shoot.Plan, now int) []shoot.Done {
 	var done []shoot.Done
 	for _, e := range p.Entries {
 		switch {
+		case e.Moment != "" || e.IsClean:
 		case e.IsRest:
 			k := slices.IndexFunc(done, func(d shoot.Done) bool { return d.Task == e.Key })
 			if k >= 0 {
@@ -183,8 +98,10 @@ func goesToPlan(p shoot.Plan, now int) []shoot.Done {
 	return done
 }
 
-// An extra make never makes the day longer, and no bound is above a plan.
+// An extra make never makes the day longer, and no bound is better than a plan.
+// Backwards the day begins no earlier for it.
 func TestExtraMakesNeverLengthenTheDay(t *testing.T) {
+	helped := map[bool]int{}
 	rapid.Check(t, func(t *rapid.T) {
 		d := drawDay(t)
 		options, err := d.SwapOuts(context.Background(), 2, solve.Options{Steps: 4000})
@@ -192,11 +109,58 @@ func TestExtraMakesNeverLengthenTheDay(t *testing.T) {
 			return
 		}
 		for k, o := range options {
-			if o.Makes != k || len(o.Cuts) > k || o.Bound > o.Wrap || o.Optimal != (o.Bound == o.Wrap) || o.Wrap != o.Plan.Wrap {
-				t.Fatalf("%d makes: %d cuts, wrap %d, bound %d, optimal %v", o.Makes, len(o.Cuts), o.Wrap, o.Bound, o.Optimal)
+			edge, bound := sooner(d, o)
+			if o.Makes != k || len(o.Cuts) > k || bound > edge || o.Optimal != (bound == edge) || o.Wrap != o.Plan.Wrap || o.Begins != o.Plan.Begin {
+				t.Fatalf("%d makes: %d cuts, from %d to %d, bound %d, optimal %v", o.Makes, len(o.Cuts), o.Begins, o.Wrap, o.Bound, o.Optimal)
 			}
-			if k > 0 && (o.Wrap > options[k-1].Wrap || o.Bound > options[k-1].Bound) {
-				t.Fatalf("%d makes: wrap %d and bound %d after %d and %d", k, o.Wrap, o.Bound, options[k-1].Wrap, options[k-1].Bound)
+			mustBeAPlan(t, o.Day, o.Plan)
+			if k == 0 {
+				continue
+			}
+			before, boundBefore := sooner(d, options[k-1])
+			if edge > before || bound > boundBefore {
+				t.Fatalf("%d makes: from %d to %d and bound %d after %d and %d", k, o.Begins, o.Wrap, o.Bound, before, boundBefore)
+			}
+			if edge < before {
+				helped[d.Finish > 0]++
+			}
+		}
+	})
+	if helped[false] == 0 {
+		t.Error("no extra make ever helped")
+	}
+}
+
+// sooner is what an extra make is to lower, and its bound: when the day wraps, or
+// backwards how long before zero it begins.
+func sooner(d shoot.Day, o shoot.Option) (edge, bound int) {
+	if d.Finish > 0 {
+		return -o.Begins, -o.Bound
+	}
+	return o.Wrap, o.Bound
+}
+
+// A choice that was kept and is applied again gives the option's own plan.
+func TestAKeptChoiceIsTheOption(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		d := drawDay(t)
+		options, err := d.SwapOuts(context.Background(), 2, solve.Options{Steps: 4000})
+		if err != nil {
+			return
+		}
+		for _, o := range options {
+			with, cuts, err := d.With(o.Choices())
+			if err != nil || len(cuts) != len(o.Cuts) {
+				t.Fatalf("%d makes: %d cuts, %v", o.Makes, len(cuts), err)
+			}
+			for k, cut := range cuts {
+				cut.Begins = o.Cuts[k].Begins
+				if cut != o.Cuts[k] {
+					t.Fatalf("it cuts %+v, the option %+v", cut, o.Cuts[k])
+				}
+			}
+			if plan, ok := with.Recall(o.Plan.Kept); !ok || plan.Wrap != o.Wrap {
+				t.Fatalf("%d makes: the option's plan is not one of the day with its choice", o.Makes)
 			}
 		}
 	})

@@ -1,6 +1,7 @@
 package shoot
 
 import (
+	"cmp"
 	"slices"
 
 	"benchproof/kitchen/fault"
@@ -71,8 +72,7 @@ func (w *workload) addMoments() error {
 				return err
 			}
 			if at, ok := w.find(key); ok {
-				first := &w.project.Tasks[at.first]
-				first.NotBefore = max(first.NotBefore, m.At)
+				w.beginAfter(at.first, m)
 			}
 		}
 	}
@@ -84,6 +84,13 @@ func (w *workload) endBy(at int, m Moment) {
 	t := &w.project.Tasks[at]
 	if t.LatestEnd == project.None || m.At < t.LatestEnd {
 		t.LatestEnd, w.tasks[at].heldBy = m.At, m.Name
+	}
+}
+
+// beginAfter lets a task not begin before a moment.
+func (w *workload) beginAfter(at int, m Moment) {
+	if t := &w.project.Tasks[at]; m.At > t.NotBefore {
+		t.NotBefore, w.tasks[at].after = m.At, m.Name
 	}
 }
 
@@ -114,6 +121,9 @@ func (w *workload) addPins() error {
 		if p.Start < 0 {
 			return w.refuse("pins", p.Task, "%q is pinned to a time before the day begins. Give it a later one.", t.ID)
 		}
+		if w.opens(at.first) > p.Start {
+			return w.refuse("pins", p.Task, "%q is pinned to %v, before %s at %v. Change one of them.", t.ID, project.Minute(p.Start), cmp.Or(w.tasks[at.first].after, "the day begins"), project.Minute(t.NotBefore))
+		}
 		if held := w.tasks[at.last].heldBy; held != "" && p.Start+w.lasts(at) > w.project.Tasks[at.last].LatestEnd {
 			return w.refuse("pins", p.Task, "%q is pinned to %v and then ends too late for %s. Change one of them.", t.ID, project.Minute(p.Start), held)
 		}
@@ -121,6 +131,15 @@ func (w *workload) addPins() error {
 		w.tasks[at.first].heldBy = ""
 	}
 	return w.checkPins()
+}
+
+// opens is the minute before which the day and its moments let a task not begin;
+// 0 once the day has begun.
+func (w *workload) opens(task int) int {
+	if w.day.Begun {
+		return 0
+	}
+	return w.project.Tasks[task].NotBefore
 }
 
 // checkPins finds a step that is pinned to a minute before it can begin, even if

@@ -94,9 +94,11 @@ func (w *workload) plan(starts []int, bound int, isOptimal bool) Plan {
 	p := Plan{Bound: bound, Optimal: isOptimal, Wrap: w.project.Makespan(starts)}
 	p.Kept = Kept{Starts: starts, Bound: bound, Optimal: isOptimal}
 	p.Begin = p.Wrap
-	for i := range w.tasks {
-		p.Entries = append(p.Entries, w.entry(i, starts[i]))
-		p.Begin = min(p.Begin, starts[i])
+	for i, t := range w.tasks {
+		if t.part != standing {
+			p.Entries = append(p.Entries, w.entry(i, starts[i]))
+			p.Begin = min(p.Begin, starts[i])
+		}
 	}
 	for k, m := range w.day.Moments {
 		p.Entries = append(p.Entries, Entry{ID: fmt.Sprintf("moment %d: %s", k+1, short(m.Name)), From: m.At, To: m.At, Moment: m.Name})
@@ -114,7 +116,7 @@ func (w *workload) entry(i, start int) Entry {
 	t, planned := w.tasks[i], w.project.Tasks[i]
 	e := Entry{
 		Key: t.key, ID: planned.ID, Step: t.step, From: start, To: start + planned.Minutes, Minutes: t.minutes,
-		Setup: planned.Setup, IsFilmed: planned.Setup != "",
+		Setup: cmp.Or(planned.Setup, t.setup), IsFilmed: planned.Setup != "" || t.setup != "",
 		IsOpening: t.part == opening, IsRest: t.part == rest, IsClean: t.part == cleaning,
 	}
 	for _, n := range planned.Needs {

@@ -38,7 +38,7 @@ func (w *workload) onSteps(err error) error {
 	}
 	r := &Refusal{Fault: refused.On(w.day.Clock)}
 	for _, i := range slices.Sorted(slices.Values(refused.Tasks)) {
-		if key := w.tasks[i].key; !slices.Contains(r.Tasks, key) {
+		if key := w.tasks[i].key; w.tasks[i].part != standing && !slices.Contains(r.Tasks, key) {
 			r.Tasks = append(r.Tasks, key)
 		}
 	}

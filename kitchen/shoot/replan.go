@@ -2,11 +2,8 @@ package shoot
 
 import (
 	"context"
-	"fmt"
-	"slices"
 
 	"benchproof/kitchen/fault"
-	"benchproof/kitchen/shoot/project"
 	"benchproof/kitchen/shoot/solve"
 )
 
@@ -90,134 +87,17 @@ func (d Day) rest() (*replan, error) {
 	return r, err
 }
 
-// make plans what is left. If that cannot be done any more as it was fixed, the
-// longest waits are let go, then the minutes by which steps should have ended.
+// make plans what is left. What cannot be kept any more as it was fixed is let
+// go, one thing after the other.
 func (r *replan) make(ctx context.Context, o solve.Options) (Plan, error) {
 	day := r.print()
 	plan, err := r.workload.make(ctx, o)
-	if r.day.Begun {
-		for _, letGo := range []func() bool{r.letWait, r.letEnd} {
-			if err != nil && fault.KindOf(err) == fault.Invalid && letGo() {
-				plan, err = r.workload.make(ctx, o)
-			}
-		}
+	for r.day.Begun && err != nil && fault.KindOf(err) == fault.Invalid && r.letGo(err) {
+		plan, err = r.workload.make(ctx, o)
 	}
 	plan.Overdue = r.overdue
 	plan.Kept.Print, plan.Kept.Overdue = day, r.overdue
 	return plan, err
-}
-
-func (r *replan) apply(done []Done) error {
-	for _, d := range done {
-		if err := r.known(d.Task); err != nil {
-			return err
-		}
-		at, ok := r.find(d.Task)
-		if !ok {
-			continue
-		}
-		if d.From < 0 || d.From > r.now || !d.IsRunning && d.To < d.From {
-			return r.refuse("done", d.Task, "%q cannot have been done from %v to %v. Correct its times.",
-				r.project.Tasks[at.first].ID, project.Minute(d.From), project.Minute(d.To))
-		}
-		r.begin(at, d)
-	}
-	r.hold()
-	r.relax()
-	return nil
-}
-
-// begin fixes the tasks of a step that has begun. What is left of a running one
-// is in its last task.
-func (r *replan) begin(at span, d Done) {
-	start := d.From
-	for i := at.first; i <= at.last; i++ {
-		t := &r.project.Tasks[i]
-		switch isLast := i == at.last; {
-		case !d.IsRunning:
-			t.Needs, t.Setup = nil, ""
-			t.Minutes = min(t.Minutes, d.To-start)
-			if isLast {
-				t.Minutes = d.To - start
-			}
-		case isLast:
-			t.Minutes = max(t.Minutes, r.now-start)
-		}
-		r.past[i], t.Forbidden = true, nil
-		*t = t.Pin(start)
-		r.tasks[i].minutes = Minutes{From: t.Minutes, Likely: t.Minutes, To: t.Minutes}
-		start += t.Minutes
-	}
-}
-
-// hold keeps what has not begun from beginning before now.
-func (r *replan) hold() {
-	for i := range r.project.Tasks {
-		t := &r.project.Tasks[i]
-		if r.past[i] {
-			continue
-		}
-		if t.LatestEnd != project.None && t.LatestEnd < r.now+t.Minutes {
-			r.endLater(i)
-		}
-		t.NotBefore = max(t.NotBefore, r.now)
-	}
-}
-
-// relax lets go the waits that what is past has already broken.
-func (r *replan) relax() {
-	r.project.Waits = slices.DeleteFunc(r.project.Waits, func(w project.Wait) bool {
-		return r.past[w.After]
-	})
-	for k := range r.project.Waits {
-		w := &r.project.Waits[k]
-		before := r.project.Tasks[w.Before]
-		if w.AtMost != project.None && r.past[w.Before] && before.NotBefore+before.Minutes+w.AtMost < r.now {
-			w.AtMost = project.None
-			r.late("%q waits longer after %q than it should", r.project.Tasks[w.After].ID, before.ID)
-		}
-	}
-}
-
-// endLater lets go the minute by which a task should have ended.
-func (r *replan) endLater(i int) {
-	t := &r.project.Tasks[i]
-	t.LatestEnd = project.None
-	if held := r.tasks[i].heldBy; held != "" {
-		r.late("%q is not done in time for %s", t.ID, held)
-		return
-	}
-	r.late("%q is too late for its fixed time", t.ID)
-}
-
-// letEnd drops the minutes by which steps should have ended; false if there
-// are none.
-func (r *replan) letEnd() bool {
-	let := false
-	for i, t := range r.project.Tasks {
-		if t.LatestEnd != project.None && !r.past[i] {
-			let = true
-			r.endLater(i)
-		}
-	}
-	return let
-}
-
-// letWait drops the longest waits after what is past; false if there are none.
-func (r *replan) letWait() bool {
-	let := false
-	for k := range r.project.Waits {
-		w := &r.project.Waits[k]
-		if w.AtMost != project.None && r.past[w.Before] {
-			w.AtMost, let = project.None, true
-			r.late("%q may wait longer after %q than it should", r.project.Tasks[w.After].ID, r.project.Tasks[w.Before].ID)
-		}
-	}
-	return let
-}
-
-func (r *replan) late(format string, args ...any) {
-	r.overdue = append(r.overdue, fmt.Sprintf(format, args...))
 }
 
 // identity tells entries of two plans of one day apart.
@@ -269,7 +149,10 @@ func changes(before, after Plan) []Change {
 	}
 	var all []Change
 	for _, e := range after.Entries {
-		if start, ok := was[e.identity()]; ok && start != e.From && !e.IsRest { // which goes with its beginning
+		if e.Moment != "" || e.IsRest || e.IsClean {
+			continue // a moment is not planned; the others go with their step
+		}
+		if start, ok := was[e.identity()]; ok && start != e.From {
 			all = append(all, Change{e.Key, e.ID, start, e.From})
 		}
 	}

@@ -1,13 +1,10 @@
 package shoot
 
 import (
-	"fmt"
-	"maps"
 	"slices"
 	"time"
 
 	"benchproof/kitchen/recipe"
-	"benchproof/kitchen/shoot/project"
 	"benchproof/kitchen/shoot/solve"
 )
 
@@ -24,61 +21,6 @@ func (d Day) stages() []Key {
 		}
 	}
 	return all
-}
-
-// withMakes gives the day with an extra make for each stage chosen.
-func (d Day) withMakes(choice []Key) (Day, []Cut) {
-	with := d
-	with.Batches, with.Waits = slices.Clone(d.Batches), slices.Clone(d.Waits)
-	var cuts []Cut
-	for _, key := range choice {
-		at := slices.IndexFunc(with.Batches, func(b Batch) bool { return b.Name == key.Batch })
-		batch := &with.Batches[at]
-		step := batch.Recipe.Components[key.At.Component].Steps[key.At.Step]
-		cut := Cut{Stage: key, Minutes: MinutesOf(step).Likely, Begins: project.None, Lasts: batch.lasts(key.At), Overnight: batch.keeps(key.At)}
-		cut.Batch = with.freeName()
-		swaps := maps.Clone(batch.Swaps)
-		if swaps == nil {
-			swaps = map[recipe.Position]string{}
-		}
-		swaps[key.At] = cut.Batch
-		batch.Swaps = swaps
-		cuts = append(cuts, cut)
-		if cut.Overnight {
-			continue // nothing of it is done on the day
-		}
-		until := key.At
-		with.Batches = append(with.Batches, Batch{Name: cut.Batch, Recipe: batch.Recipe, Ahead: true, Shares: batch.Shares, Until: &until})
-		for _, w := range d.Waits {
-			if w.After.Batch == key.Batch {
-				w.After.Batch = cut.Batch
-				if w.Next.Batch == key.Batch {
-					w.Next.Batch = cut.Batch
-				}
-				with.Waits = append(with.Waits, w)
-			}
-		}
-	}
-	return with, cuts
-}
-
-// freeName is a name that no batch of the day has, nor a swap-out made the day
-// before.
-func (d Day) freeName() string {
-	for n := 1; ; n++ {
-		name := fmt.Sprintf("swap-out %d", n)
-		isTaken := slices.ContainsFunc(d.Batches, func(b Batch) bool {
-			for _, other := range b.Swaps {
-				if other == name {
-					return true
-				}
-			}
-			return b.Name == name
-		})
-		if !isTaken {
-			return name
-		}
-	}
 }
 
 // keeps tells whether what has come to a stage keeps overnight.
@@ -99,20 +41,25 @@ func (b Batch) lasts(until recipe.Position) int {
 	return ends[until]
 }
 
-// leastBound is a minute before which no choice of stages wraps: that of a day
-// on which every stage has been made before.
-func (d Day) leastBound(stages []Key) int {
-	for i := range d.Batches {
-		for k := range d.Batches[i].Stages {
-			d.Batches = slices.Clone(d.Batches)
-			d.Batches[i].Stages = slices.Clone(d.Batches[i].Stages)
-			d.Batches[i].Stages[k].Overnight = true
-		}
+// bestBound is a bound on the days of all choices of stages: that of a day on
+// which every stage has been made before.
+func (d Day) bestBound(stages []Key) int {
+	var choices []Choice
+	for _, s := range stages {
+		choices = append(choices, Choice{Stage: s, Overnight: true})
 	}
-	with, _ := d.withMakes(stages)
-	w, err := newWorkload(with)
+	with, _, err := d.With(choices)
 	if err != nil {
 		return d.From
+	}
+	w, err := newWorkload(with)
+	switch {
+	case err != nil && d.Finish > 0:
+		return d.Finish
+	case err != nil:
+		return d.From
+	case d.Finish > 0:
+		return d.Finish - solve.Bound(w.project.Mirror(d.Finish))
 	}
 	return solve.Bound(w.project)
 }

@@ -20,7 +20,7 @@ type Option struct {
 	Cuts    []Cut // one an extra make that helps; fewer than Makes if more do not help
 	Begins  int   // the first start on the day, of a swap-out made that morning or of the shoot
 	Wrap    int   // minute at which the day wraps
-	Bound   int   // no choice of so many makes wraps earlier
+	Bound   int   // no choice of so many makes wraps earlier; backwards: begins later
 	Optimal bool  // Bound is reached
 	Day     Day   // the day with the extra batches in it
 	Plan    Plan
@@ -37,10 +37,20 @@ type Cut struct {
 	Lasts     int    // likely minutes from its first step to the stage, without any pause
 }
 
+// Choices are the option's swap-outs as Day.With takes them.
+func (o Option) Choices() []Choice {
+	var all []Choice
+	for _, c := range o.Cuts {
+		all = append(all, Choice{Stage: c.Stage, Overnight: c.Overnight, Name: c.Batch})
+	}
+	return all
+}
+
 // SwapOuts plans the day with 0 to makes extra makes (at most MaxSwapOuts,
 // and no more than there are stages), each
 // taken ahead to one of the stages of Batch.Stages, and picks the best stages
-// for each number. A swap-out does every step up to its stage, unfilmed, on the
+// for each number: those with which it wraps earliest, or backwards begins
+// latest. A swap-out does every step up to its stage, unfilmed, on the
 // day from minute zero on, or the day before if the stage keeps overnight. The
 // batch that is filmed leaves the stage's own step out and goes on with the
 // swap-out. The options of a stopped search are those found so far, the one
@@ -75,22 +85,42 @@ func (d Day) bestOption(ctx context.Context, before Option, stages []Key, o solv
 			isAll = isAll && fault.KindOf(err) == fault.Invalid // nothing is known of one that was not found
 			continue
 		}
-		bound = min(bound, option.Bound)
-		if option.Wrap < best.Wrap {
+		bound = d.looser(bound, option.Bound)
+		if d.edge(option) != d.edge(best) && d.looser(d.edge(option), d.edge(best)) == d.edge(option) {
 			option.Makes = best.Makes
 			best = option
 		}
 	}
 	if !isAll {
-		bound = min(bound, d.leastBound(stages))
+		bound = d.looser(bound, d.bestBound(stages))
 	}
-	best.Bound, best.Optimal = bound, bound == best.Wrap
+	best.Bound, best.Optimal = bound, bound == d.edge(best)
 	return best
+}
+
+// edge is what makes an option better: when it wraps, or backwards when it
+// begins.
+func (d Day) edge(o Option) int {
+	if d.Finish > 0 {
+		return o.Begins
+	}
+	return o.Wrap
+}
+
+// looser is the one of two bounds, or of two edges, that promises more.
+func (d Day) looser(a, b int) int {
+	if d.Finish > 0 {
+		return max(a, b)
+	}
+	return min(a, b)
 }
 
 // option plans the day with extra makes up to the chosen stages.
 func (d Day) option(ctx context.Context, choice []Key, o solve.Options) (Option, error) {
-	with, cuts := d.withMakes(choice)
+	with, cuts, err := d.With(d.choices(choice))
+	if err != nil {
+		return Option{}, err
+	}
 	plan, err := with.Make(ctx, o)
 	if err != nil {
 		return Option{}, err

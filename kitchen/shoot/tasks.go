@@ -31,6 +31,7 @@ const (
 	opening       // its filmed beginning
 	rest          // what follows on its filmed beginning
 	cleaning      // cleaning down after it
+	standing      // no task: where the camera stands when what is left is planned
 )
 
 // task is one task of the day.
@@ -40,6 +41,8 @@ type task struct {
 	minutes Minutes
 	part    part
 	heldBy  string // the moment by which it must have ended; "" for none
+	after   string // the moment before which it does not begin; "" for none
+	setup   string // with which it was filmed, if that is past
 }
 
 // newWorkload turns a day into a project. The error is fault.Invalid.

@@ -183,6 +183,45 @@ func TestAnEarlierPlanIsTheLeast(t *testing.T) {
 	}
 }
 
+// Whatever a plan rests on, it is kept even if nobody waits: no order needs to
+// lead to it.
+func TestAnEarlierPlanIsKeptAsItIs(t *testing.T) {
+	kept := 0
+	rapid.Check(t, func(t *rapid.T) {
+		p := everything(7).draw(t)
+		if p.Check() != nil {
+			return
+		}
+		r, ok := best(t, p)
+		if !ok {
+			return
+		}
+		start := slices.Clone(r.Starts)
+		isMoved := rapid.Bool().Draw(t, "is moved")
+		if isMoved && len(start) > 0 {
+			start[rapid.IntRange(0, len(start)-1).Draw(t, "task")] += rapid.IntRange(-4, 9).Draw(t, "by")
+		}
+		ctx, stop := context.WithCancel(context.Background())
+		stop()
+		again, err := solve.Plan(ctx, p, solve.Options{Start: start})
+		isPlan := feasible.Check(p, start) == nil
+		if err != nil {
+			if isPlan && p.Makespan(start) <= p.Horizon() {
+				t.Fatalf("the plan %v is lost: %v", start, err)
+			}
+			return
+		}
+		mustBeFeasible(t, p, again.Starts)
+		if isPlan && p.Makespan(start) <= p.Horizon() && again.Makespan > p.Makespan(start) {
+			t.Fatalf("it ends at %d, the plan to start from at %d", again.Makespan, p.Makespan(start))
+		}
+		kept++
+	})
+	if kept == 0 {
+		t.Error("no plan was kept")
+	}
+}
+
 func TestStepsAndBudgetEndTheSearch(t *testing.T) {
 	p := readJ30(t, "testdata/j309_3.sm")
 	for _, steps := range []int{1, 10, 100} {

@@ -16,7 +16,7 @@ type Options struct {
 	Steps    int            // plans tried and contradictions met; 0 takes DefaultSteps
 	Budget   time.Duration  // 0 for no limit of time
 	Seed     uint64         // another seed looks elsewhere; a plan follows from project, steps and seed
-	Start    []int          // the starts of an earlier plan, whose order is tried first; nil for none
+	Start    []int          // the starts of an earlier plan: kept if it still is one, and its order tried first; nil for none
 	Progress func(Progress) // called at each better plan or bound, by Plan's goroutine; may be nil
 }
 
@@ -106,6 +106,9 @@ func (s *search) run() (Result, error) {
 // It breeds at least once, even when nobody waits any longer. Breeding gets less
 // when it no longer helps.
 func (s *search) look() {
+	if s.in.holds(s.options.Start) {
+		s.take(s.options.Start)
+	}
 	if len(s.options.Start) == s.in.n {
 		s.breed.try(s.in.orderOf(s.options.Start))
 	}
