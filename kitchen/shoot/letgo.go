@@ -21,15 +21,18 @@ func (r *replan) relax() {
 	}
 }
 
-// letGo lets go one thing that a refused plan is about: a longest wait after
-// what is past, else the minute by which a step should have ended, a pin before
-// a moment. If it is about none, everything of the kind is let go. It tells
-// whether anything was.
+// letGo lets go one thing that a refused plan is about: whom a step is given to,
+// if they leave before they could do it; else a longest wait after what is past;
+// else the minute by which a step should have ended, a pin before a moment; else
+// whom it is given to. If it is about none of these, anything of the kind is let
+// go. It tells whether something was.
 func (r *replan) letGo(err error) bool {
 	about := r.about(err)
 	isAbout := func(i int) bool { return slices.Contains(about, r.tasks[i].key) }
 	anything := func(int) bool { return true }
-	return r.letWait(isAbout) || r.letEnd(isAbout) || r.letWait(anything) || r.letEnd(anything)
+	leavesTooSoon := func(i int) bool { return isAbout(i) && !r.couldDo(i) }
+	return r.letGiven(leavesTooSoon) || r.letWait(isAbout) || r.letEnd(isAbout) || r.letGiven(isAbout) ||
+		r.letWait(anything) || r.letEnd(anything) || r.letGiven(anything)
 }
 
 // about are the steps that a refused plan is about.
@@ -39,6 +42,42 @@ func (r *replan) about(err error) []Key {
 		return nil
 	}
 	return refused.Tasks
+}
+
+// letGiven takes back a step that is given to somebody, of what is asked for;
+// false if there is none.
+func (r *replan) letGiven(isAskedFor func(task int) bool) bool {
+	for i, t := range r.tasks {
+		if t.givenTo == "" || r.past[i] || !isAskedFor(i) {
+			continue
+		}
+		r.project.Tasks[i].Needs, r.tasks[i].givenTo = t.own, ""
+		r.late("%q cannot be left to the %s any more", r.project.Tasks[i].ID, t.givenTo)
+		return true
+	}
+	return false
+}
+
+// couldDo tells whether the one whom a task is given to is there for so long
+// from now on.
+func (r *replan) couldDo(i int) bool {
+	if r.tasks[i].givenTo == "" {
+		return true
+	}
+	s, minutes := r.project.Stations[r.stations[r.tasks[i].givenTo]], r.project.Tasks[i].Minutes
+	since := r.now
+	for _, level := range append(slices.Clone(s.Changes), project.Level{From: project.MaxMinutes}) {
+		if level.From <= r.now {
+			continue
+		}
+		if s.CapacityAt(level.From-1) > 0 && level.From-since >= minutes {
+			return true
+		}
+		if s.CapacityAt(level.From-1) == 0 || level.Capacity == 0 {
+			since = level.From
+		}
+	}
+	return false
 }
 
 // letWait lets go the first longest wait after something past, of what is asked

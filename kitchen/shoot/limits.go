@@ -217,6 +217,7 @@ func (w *workload) addGiven() error {
 		for i := at.first; i <= at.last; i++ {
 			t := &w.project.Tasks[i]
 			if at.first == at.last || w.takesHands(*t) {
+				w.tasks[i].own, w.tasks[i].givenTo = t.Needs, g.To
 				t.Needs = w.withNeed(w.without(t.Needs, g.To), g.To, 1)
 			}
 		}

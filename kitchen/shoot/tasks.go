@@ -40,9 +40,11 @@ type task struct {
 	step    recipe.Step
 	minutes Minutes
 	part    part
-	heldBy  string // the moment by which it must have ended; "" for none
-	after   string // the moment before which it does not begin; "" for none
-	setup   string // with which it was filmed, if that is past
+	heldBy  string         // the moment by which it must have ended; "" for none
+	after   string         // the moment before which it does not begin; "" for none
+	setup   string         // with which it was filmed, if that is past
+	givenTo string         // whom it is given to; "" for nobody
+	own     []project.Need // what it needs if it is given to nobody
 }
 
 // newWorkload turns a day into a project. The error is fault.Invalid.
