@@ -254,13 +254,13 @@ func TestAnyPlanComesAgain(t *testing.T) {
 // bound that holds, as good as what it told.
 func TestASearchCanBeStoppedAtAnyTime(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		p, full := solved(t, 12)
+		p, full := solved(t, 9)
 		stopAt := rapid.IntRange(1, 6).Draw(t, "tellings")
 		ctx, stop := context.WithCancel(context.Background())
 		defer stop()
 		var last solve.Progress
 		told := 0
-		r, err := solve.Plan(ctx, p, solve.Options{Steps: 5000, Seed: rapid.Uint64().Draw(t, "seed"), Progress: func(now solve.Progress) {
+		r, err := solve.Plan(ctx, p, solve.Options{Steps: 2000, Seed: rapid.Uint64().Draw(t, "seed"), Progress: func(now solve.Progress) {
 			if told++; told == stopAt {
 				stop()
 			}
