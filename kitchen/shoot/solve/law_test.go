@@ -245,7 +245,7 @@ func TestSeedsAgreeOnWhatIsProved(t *testing.T) {
 		if !ok {
 			return
 		}
-		second, err := solve.Plan(context.Background(), p, solve.Options{Steps: 20_000, Seed: rapid.Uint64().Draw(t, "seed")})
+		second, err := solve.Plan(context.Background(), p, solve.Options{Steps: 3000, Seed: rapid.Uint64().Draw(t, "seed")})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -274,7 +274,7 @@ func TestAPlanPinnedToItselfIsAPlan(t *testing.T) {
 				pinned.Tasks[i] = pinned.Tasks[i].Pin(r.Starts[i])
 			}
 		}
-		again, err := solve.Plan(context.Background(), pinned, solve.Options{Steps: 20_000})
+		again, err := solve.Plan(context.Background(), pinned, solve.Options{Steps: 3000})
 		if fault.KindOf(err) == fault.Invalid && err != nil {
 			t.Fatalf("pinned to %v it has no plan: %v", r.Starts, err)
 		}

@@ -86,7 +86,7 @@ func TestThePublishedPlanOfFT06IsFeasible(t *testing.T) {
 
 // best solves a small project to the end; ok is false if there is no plan.
 func best(t *rapid.T, p project.Project) (r solve.Result, ok bool) {
-	r, err := solve.Plan(context.Background(), p, solve.Options{Steps: 5000})
+	r, err := solve.Plan(context.Background(), p, solve.Options{Steps: 3000})
 	if err != nil {
 		if fault.KindOf(err) != fault.Invalid && fault.KindOf(err) != fault.Busy {
 			t.Fatalf("%v", err)
