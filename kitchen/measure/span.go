@@ -25,7 +25,7 @@ func (c *cursor) reading(r *Reading) bool {
 		return false
 	}
 	if article && r.Note == "" && q.Num != q.Den {
-		if one, ok := c.onePack(start); ok {
+		if one, ok := c.onePack(start, q); ok {
 			r.Amount = Of(whole, Each)
 			*c = one
 			return true
@@ -54,15 +54,19 @@ func (c *cursor) numbered(r *Reading, q scan.Quantity, between bool) bool {
 	case Time, Temperature:
 		return false
 	}
-	c.settle(r, q, alone, ranged)
+	if !between || !c.endWithUnit(r, true) {
+		c.settle(r, q, alone, ranged)
+	}
 	c.trail(r)
 	return true
 }
 
-// onePack reads "a 400 g tin" as one of what follows and gives the place of its
-// size, where the number stood. "a 2-inch piece" is a length and no pack.
-func (c cursor) onePack(size cursor) (cursor, bool) {
+// onePack reads "a 400 g tin", "a 2- to 3-lb chicken" as one of what follows and
+// gives the place of its size, where the number q stood. "a 2-inch piece" is a
+// length and no pack.
+func (c cursor) onePack(size cursor, q scan.Quantity) (cursor, bool) {
 	var inner Reading
+	c.ranged(&inner, q, false)
 	if !c.unitAfter(&inner, false) {
 		return c, false
 	}
@@ -96,7 +100,7 @@ func (c *cursor) settle(r *Reading, q scan.Quantity, alone cursor, ranged bool) 
 	if q.Grouped > 0 && isLarge(r.Amount.Unit) {
 		r.Amount.Range = One(Ratio(q.Num, 1000))
 	}
-	if c.partPacks(r, q) || c.andPartOfUnit(r, q) || c.endWithUnit(r) {
+	if c.partPacks(r, q) || c.andPartOfUnit(r, q) || c.endWithUnit(r, false) {
 		return
 	}
 	c.compound(r)
@@ -160,9 +164,15 @@ func (c *cursor) ranged(r *Reading, first scan.Quantity, between bool) bool {
 		*c = start
 		return false
 	}
-	r.Amount.Range = Between(first.Number(), second.Number())
+	from, to := first.Number(), second.Number()
+	if dozens := from.Mul(twelve); second.Dozens && !first.Dozens && dozens.Cmp(to) <= 0 {
+		from = dozens // "1 to 2 dozen"
+	}
+	r.Amount.Range = Between(from, to)
 	return true
 }
+
+var twelve = Whole(12)
 
 // packNotRange takes a range back where it is a count of packs with their size,
 // "1-14 oz can": the count stays in r and the size in the rest.
@@ -194,11 +204,11 @@ func isPack(u Unit) bool {
 }
 
 // endWithUnit reads a range whose ends each have their unit, "200 g–250 g",
-// "500 g to 1 kg", where both belong to one ladder.
-func (c *cursor) endWithUnit(r *Reading) bool {
+// "500 g to 1 kg", "between 200 g and 250 g", where both belong to one ladder.
+func (c *cursor) endWithUnit(r *Reading, between bool) bool {
 	start := *c
 	var end Reading
-	if _, ok := c.RangeSign(false); ok {
+	if _, ok := c.RangeSign(between); ok {
 		if q, ok := c.Quantity(); ok && q.Num > 0 && c.unitAfter(&end, false) {
 			end.Amount.Range = One(q.Number())
 			to, ok := alongLadder(end.Amount, r.Amount.Unit)

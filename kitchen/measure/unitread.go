@@ -121,7 +121,7 @@ func (c *cursor) unit(r *Reading, apart bool) (Unit, bool) {
 	c.At += len(w)
 	switch {
 	case len(w) == 1 && (w == "C" || w == "c") && r.Amount.To.Cmp(maxCups) > 0,
-		c.Byte(0) == '-' && isLetterAt(c.Rest()[1:]),
+		c.Byte(0) == '-' && isLetterAt(c.Rest()[1:]) && !c.isThick(meaning.unit),
 		!c.fits(scan.Lower(w), apart):
 		*c = start
 		return "", false
@@ -129,7 +129,23 @@ func (c *cursor) unit(r *Reading, apart bool) (Unit, bool) {
 	if meaning.short {
 		c.Accept(".")
 	}
+	if c.isThick(meaning.unit) {
+		c.At++
+	}
 	return meaning.unit, true
+}
+
+// isThick tells whether the length u is that of one word with its direction:
+// the inch of "1/2-inch-thick slices".
+func (c cursor) isThick(u Unit) bool {
+	if u.Kind() != Length || !c.Accept("-") {
+		return false
+	}
+	switch scan.Lower(c.Word()) {
+	case "thick", "long", "wide", "deep", "high", "square", "round", "piece", "pieces":
+		return true
+	}
+	return false
 }
 
 // maxCups is the most that "30 C" can mean cups: above, it is a temperature.

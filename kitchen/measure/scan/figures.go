@@ -74,7 +74,7 @@ func (c *Cursor) Figures() (Figures, bool) {
 		}
 		return c.Decimals(f)
 	}
-	if c.thinGroup(&f) {
+	if c.thinGroup(&f) || c.Byte(0) == '\'' && c.quoteGroup(&f) {
 		return f, true
 	}
 	return c.mixed(f)
@@ -118,6 +118,19 @@ func (c *Cursor) thinGroup(f *Figures) bool {
 	c.At += utf8.RuneLen(r)
 	n, count, ok := c.Digits()
 	if !ok || count != 3 || f.Num == 0 || f.Num > 999 || n != 0 && r != '\u2009' && r != '\u202f' {
+		*c = start
+		return false
+	}
+	f.Num = f.Num*1000 + n
+	return true
+}
+
+// quoteGroup reads the "'000" of "1'000", as Swiss recipes write it.
+func (c *Cursor) quoteGroup(f *Figures) bool {
+	start := *c
+	c.At++
+	n, count, ok := c.Digits()
+	if !ok || count != 3 || f.Num == 0 || f.Num > 999 {
 		*c = start
 		return false
 	}

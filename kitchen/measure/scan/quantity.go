@@ -9,6 +9,7 @@ const dashes = "-–—‒−‐‑"
 type Quantity struct {
 	Figures
 	Couple bool // "a couple": nearly two
+	Dozens bool // a number of dozens: "2 dozen"
 	Words  bool // written in words
 }
 
@@ -41,6 +42,7 @@ func (c *Cursor) Quantity() (q Quantity, ok bool) {
 	before := *c
 	if c.Gap() && (c.AcceptWord("dozen") || c.AcceptWord("doz")) {
 		q.Num *= 12
+		q.Dozens = true
 	} else {
 		*c = before
 	}
@@ -85,11 +87,17 @@ func (c *Cursor) skipArticle() {
 }
 
 // RangeSign skips what parts the ends of a range: a dash, "to", "or", after
-// "between" also "and".
+// "between" also "and". The hyphens of "2- to 3-inch" and "8-to-10-ounce"
+// belong to the word.
 func (c *Cursor) RangeSign(between bool) (dash, ok bool) {
 	spaced := c.Space()
 	if c.AcceptRune(dashes) != 0 {
 		c.Space()
+		after := *c
+		if (c.AcceptWord("to") || c.AcceptWord("or")) && c.Gap() {
+			return false, true
+		}
+		*c = after
 		return true, true
 	}
 	if !spaced {

@@ -39,13 +39,14 @@ func (c *Cursor) Spelled() (Figures, bool) {
 	return f, true
 }
 
-// spelledPart reads "half", "a quarter", "three quarters", "two-thirds". Bare
-// "third" and the like are ordinals ("the third batch") and are not read.
+// spelledPart reads "half", "a quarter", "three quarters", "two-thirds", and
+// before a noun "three-quarter cup", "two-third cup". Bare "third" and the like
+// are ordinals ("the third batch") and are not read.
 func (c *Cursor) spelledPart() (Figures, bool) {
 	start := *c
 	num := int64(1)
 	w := Lower(c.Word())
-	bare := w == "half" || w == "quarter"
+	bare, hyphen := w == "half" || w == "quarter", false
 	if !bare {
 		switch n := small[w]; {
 		case n > 0:
@@ -54,6 +55,7 @@ func (c *Cursor) spelledPart() (Figures, bool) {
 			return Figures{}, false
 		}
 		c.At += len(w)
+		hyphen = c.Byte(0) == '-'
 		if !c.Gap() {
 			*c = start
 			return Figures{}, false
@@ -62,7 +64,7 @@ func (c *Cursor) spelledPart() (Figures, bool) {
 	}
 	den := parts[w]
 	plural := len(w) > 0 && w[len(w)-1] == 's'
-	if den == 0 || num >= den || plural != (num > 1) {
+	if den == 0 || num >= den || plural && num == 1 || !plural && num > 1 && !hyphen && w != "quarter" {
 		*c = start
 		return Figures{}, false
 	}
