@@ -56,7 +56,8 @@ func (c *cursor) duration(r *Range) bool {
 		*c = start
 		return false
 	}
-	if !c.longer(r, unit) && r.IsSingle() {
+	c.longer(r, unit)
+	if r.IsSingle() {
 		c.untilTime(r)
 	}
 	before := *c
@@ -96,6 +97,7 @@ func (c *cursor) timed(r *Range, between, article bool, at int) (unit Number, ok
 		first.Amount.Range = One(q.Number())
 		c.ranged(&first, q, between)
 		c.Gap()
+		c.stretched()
 	} else if !article {
 		return unit, false
 	}
@@ -109,6 +111,24 @@ func (c *cursor) timed(r *Range, between, article bool, at int) (unit Number, ok
 		return unit, c.orTwo(r, unit) || c.andPartOf(r, unit) || counted || word.isSpan(at)
 	}
 	return unit, true
+}
+
+// stretched skips the word between a number and its unit: "10 more minutes",
+// "ten or so minutes".
+func (c *cursor) stretched() {
+	before := *c
+	if c.AcceptPhrase("or so") && c.Space() {
+		return
+	}
+	*c = before
+	switch w := scan.Lower(c.Word()); w {
+	case "more", "full", "additional", "further", "extra", "whole", "good", "long", "solid", "generous":
+		c.At += len(w)
+		if c.Space() {
+			return
+		}
+	}
+	*c = before
 }
 
 // isAge tells whether the unit that ends at end speaks of an age or names a
@@ -206,24 +226,33 @@ func (c *cursor) longer(r *Range, unit Number) bool {
 	}
 	q, ok := c.Quantity()
 	if ok && q.Num > 0 {
+		alone := *c
 		more := Reading{Amount: Of(q.Number(), Each)}
-		c.ranged(&more, q, false)
-		bare := *c
-		c.Gap()
-		smaller, ok := c.timeUnit()
-		if !ok {
-			if smaller, ok = c.minutesLeft(bare, unit, q); !ok {
-				*c = before
-				return false
-			}
+		if c.ranged(&more, q, false) && c.smaller(r, unit, q, more.Amount.Range) {
+			return true
 		}
-		if smaller.Cmp(unit) < 0 {
-			*r = r.Add(more.Amount.Range.Scale(smaller))
+		*c = alone // the 15 of "1 hour 15 to 1 hour 30" ends before "to"
+		if c.smaller(r, unit, q, One(q.Number())) {
 			return true
 		}
 	}
 	*c = before
 	return false
+}
+
+// smaller adds n of the unit that follows, where it is smaller than unit.
+func (c *cursor) smaller(r *Range, unit Number, q scan.Quantity, n Range) bool {
+	bare := *c
+	c.Gap()
+	size, ok := c.timeUnit()
+	if !ok {
+		size, ok = c.minutesLeft(bare, unit, q)
+	}
+	if !ok || size.Cmp(unit) >= 0 {
+		return false
+	}
+	*r = r.Add(n.Scale(size))
+	return true
 }
 
 // minutesLeft lets the minutes of "1 hr 30" and "1h 30m" stand without their
@@ -236,6 +265,9 @@ func (c *cursor) minutesLeft(bare cursor, unit Number, q scan.Quantity) (Number,
 		return whole, true
 	}
 	*c = bare
+	if bare.untilHours() {
+		return whole, true
+	}
 	bare.Space()
 	if bare.Done() || strings.ContainsRune(".,;:)\n\r", bare.Rune()) {
 		return whole, true
@@ -247,8 +279,19 @@ func (c *cursor) minutesLeft(bare cursor, unit Number, q scan.Quantity) (Number,
 	return Number{}, false
 }
 
+// untilHours tells whether the longer end of a range of hours follows.
+func (c cursor) untilHours() bool {
+	if _, ok := c.RangeSign(false); !ok {
+		return false
+	}
+	var to Range
+	article := c.timeArticle()
+	unit, ok := c.timed(&to, false, article, c.At)
+	return ok && unit.Equal(minutes[Hour])
+}
+
 // untilTime reads the longer end of "30 minutes to 1 hour", "45 minutes to an
-// hour".
+// hour", "1 hour 15 to 1 hour 30".
 func (c *cursor) untilTime(r *Range) {
 	before := *c
 	if dash, ok := c.RangeSign(false); ok {
@@ -257,10 +300,12 @@ func (c *cursor) untilTime(r *Range) {
 		article := c.timeArticle()
 		unit, ok := c.timed(&to, false, article, c.At)
 		or := !dash && strings.Contains(scan.Lower(joint), "or")
-		if ok && to.IsSingle() && to.From.Cmp(r.From) > 0 && !or {
+		if ok && to.IsSingle() && !or {
 			c.longer(&to, unit)
-			*r = Range{From: r.From, To: to.From}
-			return
+			if to.IsSingle() && to.From.Cmp(r.From) > 0 {
+				*r = Range{From: r.From, To: to.From}
+				return
+			}
 		}
 	}
 	*c = before
