@@ -26,6 +26,9 @@ func Heats(text string) []Heat {
 		c := cursor{Cursor: scan.Cursor{Text: text, At: at}}
 		if h, ok := c.heat(); ok {
 			h.At, h.Text = at, text[at:c.At]
+			if n := len(all); n > 0 && h.Scale == "" && at-all[n-1].At-len(all[n-1].Text) <= together {
+				h.takeScale(all[n-1])
+			}
 			all = append(all, h)
 			at = c.At
 			continue
@@ -55,6 +58,9 @@ func (c *cursor) heat() (Heat, bool) {
 			return h, true
 		}
 		*c = start
+		if c.AcceptThenGap("minus") {
+			return c.below(start)
+		}
 		oven := c.ovenWord()
 		if oven == "" {
 			return c.spelledHeat()
@@ -161,6 +167,9 @@ func (c *cursor) ovenWord() string {
 			return "conventional"
 		}
 	}
+	if c.AcceptPhrase("hot air") || c.AcceptPhrase("circulating air") {
+		return "fan"
+	}
 	return ""
 }
 
@@ -174,13 +183,16 @@ func (c *cursor) degrees(oven string) (Heat, bool) {
 	}
 	h := Heat{Degrees: exact.One(from), Oven: oven}
 	cups := maxCups
-	switch scan.LastWord(strings.TrimRight(c.Text[:start.At], " \u00a0")) {
-	case "to", "at":
+	before := scan.LastWord(strings.TrimRight(c.Text[:start.At], " \u00a0"))
+	switch {
+	case from.Sign() < 0 && before != "":
+		cups = belowAll // "freeze at -18 C"
+	case before == "to" || before == "at":
 		cups = ten // "cool to 27 C"
 	}
 	marked, scale := c.degreeSign(from, cups)
 	afterFirst := *c
-	to, toMarked, toScale, ok := c.upper(from, scale)
+	to, toMarked, toScale, ok := c.upper(from, scale, before == "between")
 	if ok {
 		h.Degrees.To, marked, h.Scale = to, marked || toMarked, toScale
 	} else {
@@ -257,11 +269,18 @@ func (c *cursor) sign(spaced bool) (marked bool, scale string) {
 	case '°', 'º', '˚':
 		return true, ""
 	}
+	before := *c
+	if !spaced {
+		c.Accept("-") // "in a 350-degree oven"
+	}
 	switch w := scan.Lower(c.Word()); w {
 	case "degrees", "degree", "deg", "degs":
 		c.At += len(w)
 		c.Accept(".")
 		return true, ""
+	}
+	*c = before
+	switch w := scan.Lower(c.Word()); w {
 	case "oc", "of":
 		if w == "oc" || !spaced {
 			c.At += len(w)
@@ -273,10 +292,10 @@ func (c *cursor) sign(spaced bool) (marked bool, scale string) {
 
 // upper reads the second end of a range of temperatures. scale is the first
 // end's, "" if it follows the second. Two ends that each name an oven or fall
-// are a pair, not a range.
-func (c *cursor) upper(from exact.Number, scale string) (to exact.Number, marked bool, toScale string, ok bool) {
+// are a pair, not a range. between tells that "and" may part the two.
+func (c *cursor) upper(from exact.Number, scale string, between bool) (to exact.Number, marked bool, toScale string, ok bool) {
 	before := *c
-	if _, ok := c.RangeSign(false); !ok || scale != "" && strings.Contains(scan.Lower(c.Text[before.At:c.At]), "or") {
+	if _, ok := c.RangeSign(between); !ok || scale != "" && strings.Contains(scan.Lower(c.Text[before.At:c.At]), "or") {
 		return to, false, "", false
 	}
 	if to, ok = c.degreeFigures(); !ok || to.Cmp(from) <= 0 {

@@ -114,8 +114,15 @@ func (c cursor) speaksOfOven(at int) bool {
 	return false
 }
 
-// isAngle tells whether degrees are those of a turn.
+// isAngle tells whether degrees are those of a turn: "turn it 90 degrees", "a
+// 180-degree turn".
 func (c cursor) isAngle(at int) bool {
+	after := c
+	after.Space()
+	switch scan.Lower(after.Word()) {
+	case "turn", "turns", "rotation", "rotations", "angle", "spin":
+		return true
+	}
 	before := c.sentence(at)
 	for _, w := range []string{"turn", "rotat", "angle", "tilt", "spin"} {
 		if strings.Contains(before, w) {
@@ -127,7 +134,8 @@ func (c cursor) isAngle(at int) bool {
 
 // isDifference tells whether degrees are a difference: "by 20 °C", "20 °C less".
 func (c cursor) isDifference(at int) bool {
-	if scan.LastWord(strings.TrimRight(c.Text[:at], " \u00a0")) == "by" {
+	switch scan.LastWord(strings.TrimRight(c.Text[:at], " \u00a0")) {
+	case "by", "minus", "plus":
 		return true
 	}
 	c.Gap()
@@ -136,4 +144,37 @@ func (c cursor) isDifference(at int) bool {
 		return true
 	}
 	return false
+}
+
+// below reads the degrees after "minus", which began at start; "200 °C minus
+// 20 °C" is a difference.
+func (c *cursor) below(start cursor) (Heat, bool) {
+	from, ok := c.degreeFigures()
+	if before := strings.TrimRight(c.Text[:start.At], " \u00a0"); !ok || before != "" && endsHeat(before) {
+		*c = start
+		return Heat{}, false
+	}
+	h := Heat{Degrees: exact.One(from.Mul(exact.Whole(-1)))}
+	if _, h.Scale = c.degreeSign(h.Degrees.From, belowAll); h.Scale == "" {
+		*c = start
+		return Heat{}, false
+	}
+	return h, true
+}
+
+// belowAll is below any temperature, where "n C" cannot mean cups.
+var belowAll = exact.Whole(-1000)
+
+// endsHeat tells whether text ends in a temperature: a digit, "°", "C" or "F".
+func endsHeat(text string) bool {
+	last := text[len(text)-1]
+	return scan.IsDigit(last) || last == 'C' || last == 'F' || strings.HasSuffix(text, "°")
+}
+
+// takeScale gives h the scale of the heat before it, where one is a fan oven's
+// and the other not: "180 °C fan/200 conventional".
+func (h *Heat) takeScale(before Heat) {
+	if before.Scale != "gas" && (h.Oven == "fan") != (before.Oven == "fan") {
+		h.Scale = before.Scale
+	}
 }
