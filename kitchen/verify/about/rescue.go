@@ -1,6 +1,7 @@
 package about
 
 import (
+	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
 )
@@ -10,6 +11,7 @@ import (
 // nothing and a fact that is left out is one that is said wrong. Only where there
 // is one of each.
 func (r *Reading) rescue() {
+	r.rescueItems()
 	for n, f := range r.Book.Facts {
 		if i := r.onlyLoose(n, f); i >= 0 && r.onlyUnsaid(i) == n {
 			r.Ties[i].Fact, r.Ties[i].Agrees = n, EqualFact(r.Said[i], f)
@@ -70,4 +72,51 @@ func (r *Reading) onlyUnsaid(i int) int {
 		only = n
 	}
 	return only
+}
+
+const (
+	rescueNear = 10 // words between a food and an amount about nothing that may be said wrong of it
+	rescueMost = 12 // times the written amount that such an amount may be
+)
+
+// rescueItems does the same for an amount that names no food: it is the one of the
+// only food near it whose own nobody says.
+func (r *Reading) rescueItems() {
+	for i, s := range r.Said {
+		if t := r.Ties[i]; s.Kind == speech.Measure && !t.isTied() && !t.Aside && !s.Struck && !s.Each && !s.Again {
+			if n := r.onlyItem(i); n >= 0 {
+				r.Ties[i].Item = n
+			}
+		}
+	}
+}
+
+// onlyItem is the only item near number i whose amount it could be, of which
+// nobody says any, −1 if there is none or more than one.
+func (r *Reading) onlyItem(i int) int {
+	s := r.Said[i]
+	only := -1
+	for n, it := range r.Book.Items {
+		if !it.Line.HasAmount || r.isItemSpoken(n) || !r.Scale.Comparable(s, it.Line) || r.GapTo(i, n) > rescueNear {
+			continue
+		}
+		if ratio, ok := r.Scale.Ratio(s, it.Line.Amount, it.Line); !ok || ratio.Cmp(measure.Whole(rescueMost)) > 0 || ratio.Mul(measure.Whole(rescueMost)).Cmp(measure.Whole(1)) < 0 {
+			continue
+		}
+		if only >= 0 {
+			return -1
+		}
+		only = n
+	}
+	return only
+}
+
+// isItemSpoken tells whether any number is about item n.
+func (r *Reading) isItemSpoken(n int) bool {
+	for _, t := range r.Ties {
+		if t.Item == n && !t.Aside {
+			return true
+		}
+	}
+	return false
 }
