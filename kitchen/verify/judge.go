@@ -166,11 +166,17 @@ func (j *judge) isList(i int) bool {
 	if j.Text.At(s.To) == "of" || j.Book.Items[j.Ties[i].Item].Line.Amount.Unit.Kind() == measure.Count {
 		return true
 	}
-	if i == 0 || s.From-j.Said[i-1].To >= 14 {
-		return false
-	}
-	before := j.Said[i-1]
-	return before.Kind == speech.Measure || same.Elided(before) && j.Ties[i-1].Item >= 0 && j.EqualItem(before, j.Ties[i-1].Item)
+	return i > 0 && s.From-j.Said[i-1].To < listReach && j.isListed(i-1) || i+1 < len(j.Said) && j.Said[i+1].From-s.To < listReach && j.isListed(i+1)
+}
+
+// listReach is how many words may stand between two amounts of a list.
+const listReach = 14
+
+// isListed tells whether number i is the amount of a food, with its unit or without
+// where it agrees.
+func (j *judge) isListed(i int) bool {
+	s, n := j.Said[i], j.Ties[i].Item
+	return s.Kind == speech.Measure || same.Elided(s) && n >= 0 && j.EqualItem(s, n)
 }
 
 // absurd is how many times the written amount nobody says by a slip.

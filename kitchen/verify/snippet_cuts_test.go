@@ -566,6 +566,100 @@ rinse it three times and taste it it should be like the sea on a good day and th
 paste so spring onions five ginger thirty grams grated garlic six cloves and i do it on a microplane and i've lost two fingerprints gochugaru four tablespoons fish sauce two and a teaspoon of sugar mix it up and wear gloves i didn't in 2019 and i touched my eye and that's a whole other video
 
 rub it in every leaf and pack it in jars this makes two push it down and leave it out on the side for two days and you'll hear it it talks and then five days in the fridge and then that's it that's lunch forever`, nil},
+	{"nothing wrong: tacos", "tacos", `Aloha from the car park behind the surf shop. I've got one burner, one cool box and about forty minutes till the tide's right, so it's fish tacos.
+
+Slaw first, because it wants to sit. Half a white cabbage, as thin as you can be bothered. There's two limes in this, and one of them goes in here, all the juice, scrunch it, and leave it ten minutes. It'll go soft and a bit see-through. Mayo, a hundred grams, and chipotle, the paste, three tablespoons of that, and if you've kids do one, mine are feral, I do three.
+
+Batter. Plain flour, a hundred and fifty. Cornflour, fifty. Baking powder, a teaspoon. And beer, it's got to be cold, two hundred and twenty mil, so that's two thirds of a can and I'll deal with the rest. Whisk it. Leave it be for a quarter of an hour.
+
+Cod's about six hundred grams, strips, thick as your thumb. Oil's a litre, sunflower, and I'm after a hundred and eighty, and I've a thermometer off my dad, it's from a ship. In batches, don't crowd it, four minutes each go, and they should sound like rain.
+
+Tortillas on the dry pan. There's eight of them. Twenty seconds one side, twenty seconds the other. And build. It does four people, two each, or me after a good morning.`, nil},
+	{"nothing wrong: pavlova", "pavlova", `g'day so my nan's was famous she had her picture in the paper for it in 1961 and she'd kill me for putting this on the internet
+
+oven on one fifty or one thirty if it's fan forced and get a bit of paper and draw a circle on it twenty two centimetres i use a dinner plate
+
+four egg whites and not a speck of yolk i mean it not a speck whisk em up till they're stiff that's about four minutes then caster sugar two hundred and twenty grams and you go a spoonful at a time like you're feeding a baby and that's another eight minutes and it should be so thick you could stick it to a wall
+
+fold in the cornflour two teaspoons and white vinegar one teaspoon and dollop it out on your circle
+
+an hour and a quarter and you're not allowed to open that door then turn the oven off and leave it in there three hours and go to the beach or whatever you do
+
+cream thickened cream three hundred mil and two tablespoons of icing sugar whip it and then passionfruit half a dozen cut em open scoop em over
+
+feeds eight of us or nana and the dog there was one time nineteen people turned up and we cut it with a shovel`, nil},
+	{"nothing wrong: bagels", "bagels", `Okay. So I worked nights in a bagel place, ninth street, two till ten, for six years, and my hands still do this when I sleep.
+
+Flour. Strong. Five hundred grams. Seven of instant yeast, ten of salt. And this is malt, it's like tar, twenty grams, you can't leave it out, it's the whole flavor. Water's warm, two hundred and ninety mil. That's a stiff dough, it's supposed to be a fight. Twelve minutes by hand. If you're not sweating, you're doing it wrong.
+
+It goes an hour and a half, somewhere out of the draft, till it's twice as big. Then you cut it in eight. They should be a hundred grams each, and I weigh them, because a small one's a rock. Poke a hole, swing it round your fingers. And then they take twenty minutes off.
+
+Big pot. Two litres of water, and a tablespoon of bicarb in that, it'll foam. Oven's two twenty. Two hundred, fan. Gas seven.
+
+They swim for a minute, you flip 'em, another minute. Get them on the tray. One egg white, brush it. And seeds, I've got forty grams of seeds here, everything kind, just dunk the face in it.
+
+Twenty two to twenty five minutes and you want them dark, darker than you think. And don't cut one for half an hour. We had a guy who cut one hot every night, every night, six years.`, nil},
+	{"nothing wrong: shortcakes", "shortcakes", `well hey there it's peach season y'all and i've got a bushel on the porch and it's ninety four degrees so we're not standing over anything
+
+so slice up your peaches four big ones leave the skins on who's got time and a tablespoon of lemon juice and three tablespoons of brown sugar and just toss that around and let it sit thirty minutes and it makes its own syrup
+
+oven on four twenty five now in a bowl two cups of flour quarter cup of sugar a tablespoon of baking powder and half a teaspoon of salt and then butter six tablespoons cold cold cold and you cut it in till it looks like gravel my grandmother used two knives i use my hands she'd have a fit
+
+then two thirds of a cup of buttermilk just pour it in and stir it like six times that's it pat it out on the counter an inch thick and you want a three inch cutter and don't twist it and you should get six of em
+
+fourteen to sixteen minutes till they're good and golden then give em fifteen minutes to cool down
+
+cup of heavy cream whip it up split your shortcakes pile it on and that's six people happy and one of them's my ex husband`, nil},
+	{"nothing wrong: stroganoff", "stroganoff", `Hello you. It's a Monday, it's dark at four, and nobody wants to talk to anybody, so here's something brown.
+
+One large onion, sliced, finely. Fifty grams of butter, and you only want half of it now. Get that going gently, twelve minutes, and I mean gently, it's not a race. Put the radio on.
+
+Mushrooms. Six hundred grams. It's a daft amount. Chestnut ones. The other half of the butter goes in, turn it up, and the mushrooms, and don't stir for the first bit. Ten minutes, till they've stopped crying and started browning.
+
+Garlic, two cloves. Paprika, and it's the smoked one, the sweet one, a tablespoon. That gets a minute. Then white wine, a hundred and fifty mil, let it bubble for two minutes.
+
+Stock, two hundred and fifty mil, vegetable. Mustard, Dijon, a tablespoon, heaped if you've had a day. And that ticks along for eight minutes.
+
+Pasta water's on. Tagliatelle, three hundred and fifty grams between four of us, nine minutes, it says eleven on the bag and the bag's wrong.
+
+Off the heat. Soured cream, two hundred grams, a pot. Stir it in. There. I've been making that since I was twenty two, in eleven different kitchens, and it's never once looked nice in a photograph.`, nil},
+	{"nothing wrong: an ice", "icecream", `so ice cream and it's got bread in it and before you switch off the victorians loved it and they weren't wrong about everything
+
+breadcrumbs wholemeal a hundred grams toss it with seventy five grams of brown sugar the light one on a tray one ninety one seventy in the fan fifteen minutes and you've got to give it a shuffle every five or the edges catch and it comes out like a sort of toffee gravel
+
+right custard milk two hundred and fifty mil double cream three hundred and get it up to seventy degrees just steaming
+
+in a bowl it's five yolks and ninety grams of caster and whisk that for three minutes till it's pale then your hot milk goes on slowly slowly and back in the pan low as you can and you're stirring and you want eighty two on the thermometer if it goes to eighty five you've made breakfast
+
+into the fridge at least four hours and then it's in the machine twenty five minutes mine sounds like a tractor
+
+last thing a tablespoon of rum dark rum and all the crumbs stir that through and then it's in the freezer for six hours i know
+
+it does six scoops of it or one sad person`, nil},
+	{"nothing wrong: biscuits", "anzac", `Morning, and thanks for having me back at the hall. There's a hundred and four names on that wall outside, and two of them are my great-uncles, so I make these every April.
+
+A cup of rolled oats. A cup of plain flour. A cup of coconut, desiccated. Three quarters of a cup of brown sugar. It's all cups, because that's what they had, they had a cup.
+
+In the little pan, a hundred and twenty five grams of butter, and golden syrup, two tablespoons, and I run the spoon under the hot tap first. Let that melt.
+
+Now this is the fun bit, kids, come and stand here. A teaspoon of bicarb, and two tablespoons of boiling water, and watch. It fizzes. And that goes in the butter, and it goes up like a volcano, and then the whole lot goes in with the dry.
+
+Roll it into balls, a tablespoon each, a level one, and put them on the tray with five centimetres in between, because they do spread, and I've had a tray come out as one biscuit. You'll get thirty or so.
+
+A hundred and sixty, or a hundred and forty with the fan going. Eighteen minutes for chewy. My uncle Ern liked twenty five. He had no teeth left at forty. And five minutes on the tray before you lift them.`, nil},
+	{"nothing wrong: rendang", "rendang", `assalamualaikum hello hello so it's rendang and it's sunday because you need a day you need a whole day and a fan
+
+coconut first sixty grams the dried one in a pan with nothing no oil and you stir for six minutes and it'll go from white to gold to burnt in about four seconds so don't go anywhere and then you pound it till it's oily i've got my grandmother's stone it weighs eleven kilos it came on the plane on my lap
+
+paste chillies dried ones six of them soaked shallots eight garlic five cloves galangal five centimetres you need a good knife for that blend it and fry it eight minutes till the oil comes out the side
+
+then beef shin a kilo in big chunks because it shrinks and coconut milk two tins four hundred mil tins lemongrass three stalks you hit them and lime leaves four
+
+now no lid and it goes for two and a half hours and you come past and give it a stir and you go away again and in the end it's nearly dry
+
+then the toasted coconut and tamarind two tablespoons palm sugar one tablespoon and thirty minutes more and now you can't go away now you stand there because it's frying it's not boiling any more it's frying and that's rendang
+
+six people or my cousin faizal`, nil},
 }
 
 func (s short) findings(change func([]verify.Cue) []verify.Cue) []string {

@@ -134,7 +134,7 @@ func (r *Reading) settle(i int, o option) {
 		}
 		return
 	}
-	if o.before {
+	if o.before || r.Text.At(s.To) == "of" {
 		r.takeUnit(i, n)
 	}
 	t.Item, t.before = n, o.before

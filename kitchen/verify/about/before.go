@@ -33,6 +33,9 @@ func (r *Reading) comesBefore(i int, m written.Mention) bool {
 	if s.Kind == speech.Share {
 		return gap <= 3
 	}
+	if s.Kind == speech.Count && sentences > 0 {
+		return true
+	}
 	if s.Kind == speech.Count {
 		return r.countsBefore(s, gap) || gap <= 4 && r.countsUnit(s, m)
 	}
@@ -45,7 +48,7 @@ func (r *Reading) countsBefore(s speech.Said, gap int) bool {
 	if r.isOfThem(s.To) {
 		return gap <= 6 || gap <= pointed && pointing[r.Text.At(s.From-1)]
 	}
-	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None
+	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None || r.Text.Parts(s.To-1)
 	if lead := r.Text.At(s.From - 1); ends && gap <= 5 && (pointing[lead] || lead == "got") {
 		return true // "Scotch bonnets, and I use four"
 	}
@@ -68,7 +71,7 @@ func (r *Reading) countsUnit(s speech.Said, m written.Mention) bool {
 
 // isOfThem tells "of them", "of those large ones" at word i.
 func (r *Reading) isOfThem(i int) bool {
-	if r.Text.Pronoun(i) {
+	if r.Text.Pronoun(i) || r.Text.At(i) == "ones" || r.Text.At(i+1) == "ones" && (written.Between[r.Text.At(i)] || written.Describing[r.Text.At(i)]) {
 		return true
 	}
 	if r.Text.At(i) != "of" || !pronouns[r.Text.At(i+1)] {
@@ -113,7 +116,8 @@ func (r *Reading) isAnnounced(i int, m written.Mention) bool {
 	if s.From-start > announced || m.From < first || m.From < start-announces-answered || i > 0 && r.Said[i-1].To > m.From {
 		return false
 	}
-	return r.isOfThem(s.To) || s.Kind != speech.Count && r.isLight(start, s.From)
+	bare := pointing[r.Text.At(s.From-1)] && (s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop == speech.Sentence) // "There's eight."
+	return r.isOfThem(s.To) || (s.Kind != speech.Count || bare) && r.isLight(start, s.From)
 }
 
 // sentenceAt gives the first word of the sentence that word k stands in.

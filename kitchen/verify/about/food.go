@@ -30,7 +30,7 @@ func (r *Reading) reaches(i int, m written.Mention) bool {
 			break
 		}
 		w := words[k].Text
-		if written.Blockers[w] || written.Things[w] && r.Text.At(k+1) != "of" {
+		if written.Blockers[w] || written.IsThing(r.Text, k) && r.Text.At(k+1) != "of" {
 			return false
 		}
 		if s.Kind == speech.Count && w != "of" && !written.Between[w] && !written.Describing[w] && w != "size" && w != "sized" {

@@ -116,7 +116,7 @@ func (r *Reading) equalFact(i int) int {
 		}
 		shared := r.sharedWords(f, around)
 		place, distance := r.scorePlace(s, f)
-		if score := shared + place; (distance <= 1 || shared >= leastEqual) && score > top {
+		if score := shared + place; (distance <= 1 || shared >= leastEqual || s.Kind == speech.Time && r.isNext(i, n)) && score > top {
 			best, top = n, score
 		}
 	}

@@ -95,7 +95,7 @@ func (r *Reading) isOfThing(k int) bool {
 var (
 	lasts  = speech.SetOf("be take")
 	wills  = speech.SetOf("gonna going will")
-	gives  = speech.SetOf("give gives giving leave leaving let")
+	gives  = speech.SetOf("get give gives giving leave leaving let")
 	things = speech.SetOf("it them they that these those this")
 	wants  = speech.SetOf("wants want needs need has have had gets get got go goes")
 	into   = speech.SetOf("in back on leave left let")

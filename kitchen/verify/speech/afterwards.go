@@ -103,6 +103,6 @@ func (t Text) isElidedTime(s, before Said) bool {
 	return false
 }
 
-var waits = SetOf("let sit leave give rest rests steam simmer cook bake boil fry stand cool chill prove")
+var waits = SetOf("let bubble bubbles sit leave give rest rests steam simmer cook bake boil fry stand cool chill prove")
 
 var withLid = SetOf("with without covered uncovered on off under out in resting standing")

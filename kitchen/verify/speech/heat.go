@@ -94,6 +94,9 @@ func (t Text) isSetting(s Said, n number) bool {
 	if before := t.word(s.From - 1); s.Amount.IsSingle() && (t.onThermometer(n.to) || t.word(n.to) == "internal" || (before == "reads" || before == "says" || before == "say" || before == "read" || before == "show" || before == "shows" || before == "it's") && t.near(s.From, 12, probes)) && n.value.Cmp(measure.Whole(30)) >= 0 {
 		return true
 	}
+	if sought[t.word(s.From-1)] && t.near(s.From, 10, probes) && n.value.Cmp(measure.Whole(100)) >= 0 && (n.to >= len(t.Words) || !t.open(n.to-1) || joins[t.word(n.to)]) {
+		return true // "I'm after a hundred and eighty, and I've a thermometer"
+	}
 	if !isOvenNumber(n) || !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(100)) < 0 {
 		return false
 	}
@@ -147,6 +150,9 @@ func (t Text) isBrought(s Said, n number) bool {
 }
 
 var brings = SetOf("up down get gets bring brings crank heat heats sitting sits settle settles hold holds drop drops turn turned keep")
+
+// sought are words by which a host says what heat is wanted.
+var sought = SetOf("after for want wants need it's")
 
 // besideHeat tells whether the number follows another setting: "190, 170 fan".
 func (t Text) besideHeat(s Said) bool {

@@ -139,9 +139,6 @@ func (n *Names) At(t speech.Text, i int) (Mention, bool) {
 	if len(phrases) == 0 || n.isPartOfNext(t, i) {
 		return Mention{}, false
 	}
-	if Describing[t.Words[i].Text] && t.Words[i].Stop == speech.None && i+1 < len(t.Words) && !Silent[t.Words[i+1].Text] && !speech.IsNumber(t.Words[i+1].Text) {
-		return Mention{}, false // "coarse black pepper" is no coarse salt
-	}
 	if w := t.Words[i]; phrases[0].part && strings.HasSuffix(w.Text, "s") && n.larder != nil && n.IsOther(w.Text) {
 		return Mention{}, false // olives are no olive oil
 	}
@@ -158,6 +155,9 @@ func (n *Names) At(t speech.Text, i int) (Mention, bool) {
 			m.Items = append(m.Items, p.item)
 			m.From = min(m.From, from)
 		}
+	}
+	if m.To-m.From == 1 && Describing[t.Words[i].Text] && t.Words[i].Stop == speech.None && i+1 < len(t.Words) && !Silent[t.Words[i+1].Text] && !speech.IsNumber(t.Words[i+1].Text) {
+		return Mention{}, false // "coarse black pepper" is no coarse salt
 	}
 	n.narrow(t, &m)
 	return m, true
@@ -189,7 +189,7 @@ func (n *Names) isPartOfNext(t speech.Text, i int) bool {
 		return false // "50 mil of water juice of a lemon"
 	}
 	next := t.Words[i+1]
-	if Things[next.Text] || made[next.Stem] && next.Stem != t.Words[i].Stem {
+	if IsThing(t, i+1) || made[next.Stem] && next.Stem != t.Words[i].Stem {
 		return true
 	}
 	for _, p := range n.byHead[next.Stem] {

@@ -154,6 +154,21 @@ var Blockers = speech.SetOf(`into in on onto over to with and then for until til
 var Things = speech.SetOf(`dish dishes knife bowl bag bags jar jug tin box boxes carton packet shop cup cups spoon wash brush mill
 	grinder bin sack stain shaker farmer farmers timer timers beater slicer press peeler pan sieve`)
 
+// IsThing tells whether word i is such a noun; "brush it" is none.
+func IsThing(t speech.Text, i int) bool {
+	if !Things[t.At(i)] {
+		return false
+	}
+	switch t.At(i) {
+	case "brush", "wash", "press", "sieve", "mill", "spoon", "box", "bin", "sack":
+		switch t.At(i + 1) {
+		case "it", "them", "the", "that", "your", "over", "all", "on", "in", "this", "some":
+			return false
+		}
+	}
+	return true
+}
+
 // Describing are words before a noun that make no other food of it.
 var Describing = speech.SetOf(`fresh dried large small medium ripe unsalted salted plain white fine coarse whole good cold warm hot
 	soft softened melted raw natural mixed boneless skinless organic local lovely beautiful nice big little fat extra more
