@@ -12,6 +12,10 @@ func Convert(a Amount, to Unit, from, into System) (Amount, error) {
 	}
 	kind := a.Unit.Kind()
 	if kind != to.Kind() {
+		if !weighable(kind) || !weighable(to.Kind()) {
+			return Amount{}, fault.Invalidf("unit", "%s is a %s and %s a %s: neither can be given in the other. Name a unit of the same kind.",
+				spoken(a.Unit), kind, spoken(to), to.Kind())
+		}
 		return Amount{}, fault.Invalidf("unit", "%s is a %s and %s a %s: only a food's own weight joins the two. Name the food, or a unit of the same kind.",
 			spoken(a.Unit), kind, spoken(to), to.Kind())
 	}
@@ -28,6 +32,9 @@ func Convert(a Amount, to Unit, from, into System) (Amount, error) {
 	}
 	return Amount{a.Range.Scale(one.Quo(other)), to}, nil
 }
+
+// weighable tells whether a food's weight can join amounts of this kind to others.
+func weighable(k Kind) bool { return k == Mass || k == Volume || k == Count }
 
 // sizeOf gives u in its kind's base: grams, millilitres, millimetres, minutes.
 func sizeOf(u Unit, s System) (Number, error) {
