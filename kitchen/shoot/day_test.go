@@ -309,3 +309,15 @@ func TestAnErrorIsOnTheClock(t *testing.T) {
 		}
 	}
 }
+
+// wantRefusal checks what a refused day says and what it is about.
+func wantRefusal(t *testing.T, err error, says string, about []shoot.Key) {
+	t.Helper()
+	var refused *shoot.Refusal
+	if !errors.As(err, &refused) || !strings.Contains(fault.Say(err), says) {
+		t.Fatalf("the error is %v, want a refusal that says %s", err, says)
+	}
+	if diff := cmp.Diff(about, refused.Tasks); diff != "" {
+		t.Errorf("it is about (-want +got):\n%s", diff)
+	}
+}
