@@ -194,13 +194,13 @@ func (c *checker) fixed() {
 	c.given()
 }
 
-// given: hands' work that is given to somebody is theirs.
+// given: hands' work that is given to somebody is theirs, and nothing else is.
 func (c *checker) given() {
 	for _, g := range c.day.Given {
 		for _, e := range c.plan.Entries {
 			isHands := e.Step.HandsOn || e.IsFilmed
-			if e.Key == g.Task && isStep(e) && isHands && !slices.Contains(e.Uses, g.To) {
-				c.say("%s is given to %s and uses %v", e.ID, g.To, e.Uses)
+			if e.Key == g.Task && isStep(e) && isHands != slices.Contains(e.Uses, g.To) {
+				c.say("%s is given to %s and uses %v; by hand: %v", e.ID, g.To, e.Uses, isHands)
 			}
 		}
 	}

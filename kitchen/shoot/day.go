@@ -96,7 +96,8 @@ type Bar struct {
 	From, To int
 }
 
-// Given gives the hands' part of a step to another station: a helper.
+// Given gives the hands' part of a step to another station: a helper. A step
+// that goes on without hands keeps nobody, but for what is filmed of it.
 type Given struct {
 	Task Key
 	To   string

@@ -201,7 +201,8 @@ func (w *workload) lasts(at span) int {
 }
 
 // addGiven moves the hands' part of a step to the station it is given to; if
-// that is part of the hands, the step occupies both.
+// that is part of the hands, the step occupies both. What goes on without hands
+// keeps nobody, whoever it is given to.
 func (w *workload) addGiven() error {
 	for _, g := range w.day.Given {
 		if err := w.known(g.Task); err != nil {
@@ -216,7 +217,7 @@ func (w *workload) addGiven() error {
 		}
 		for i := at.first; i <= at.last; i++ {
 			t := &w.project.Tasks[i]
-			if at.first == at.last || w.takesHands(*t) {
+			if w.isByHand(i) {
 				w.tasks[i].own, w.tasks[i].givenTo = t.Needs, g.To
 				t.Needs = w.withNeed(w.without(t.Needs, g.To), g.To, 1)
 			}
@@ -225,9 +226,9 @@ func (w *workload) addGiven() error {
 	return nil
 }
 
-func (w *workload) takesHands(t project.Task) bool {
-	hands, ok := w.stations[Hands]
-	return ok && t.Units(hands) > 0
+// isByHand tells whether a task is done by hand, be it only for the camera.
+func (w *workload) isByHand(task int) bool {
+	return w.tasks[task].step.HandsOn || w.project.Tasks[task].Setup != ""
 }
 
 // without is what a task needs beside the hands, if it is given to a station

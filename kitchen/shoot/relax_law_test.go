@@ -83,6 +83,8 @@ func TestAskingLessNeverLengthensADay(t *testing.T) {
 		switch {
 		case d.Finish > 0 && easy.Optimal && easy.Begin < hard.Begin:
 			t.Fatalf("%s, and it begins at %d instead of %d", how, easy.Begin, hard.Begin)
+		case d.Finish > 0 && easy.Bound < hard.Begin:
+			t.Fatalf("%s, and the bound is %d, where a plan begins at %d", how, easy.Bound, hard.Begin)
 		case d.Finish == 0 && easy.Optimal && easy.Wrap > hard.Wrap:
 			t.Fatalf("%s, and it wraps at %d instead of %d", how, easy.Wrap, hard.Wrap)
 		case d.Finish == 0 && easy.Bound > hard.Wrap:
@@ -91,6 +93,61 @@ func TestAskingLessNeverLengthensADay(t *testing.T) {
 	})
 	if len(compared) < 5 {
 		t.Errorf("compared only %v", compared)
+	}
+}
+
+// helperBakes is a day on which a helper who leaves at 30 has one step to do by
+// 100: 6 minutes in the oven.
+func helperBakes(isByHand bool, film, opens map[recipe.Position]string) shoot.Day {
+	gone := []shoot.Busy{{From: 30, Units: 1}}
+	bake := recipe.Recipe{Components: []recipe.Component{{Lines: []recipe.Line{{Text: "1 loaf"}}, Steps: []recipe.Step{step("Bake", "oven", isByHand, 6)}}}}
+	return shoot.Day{
+		Stations: []shoot.Station{
+			{Name: shoot.Hands, Units: 2, Busy: gone}, {Name: "oven", Units: 1}, {Name: shoot.Camera, Units: 1},
+			{Name: "helper", Units: 1, Busy: gone, Within: shoot.Hands},
+		},
+		Batches: []shoot.Batch{{Name: "shoot", Recipe: bake, Film: film, Opens: opens}},
+		Given:   []shoot.Given{{Task: shot(0), To: "helper"}},
+		Finish:  100,
+	}
+}
+
+// A helper who leaves at 30 has an oven's 6 minutes to do by 100. Filmed, its
+// beginning is by hand: 5 minutes that end by 30. Not filmed, nothing of it is,
+// and nobody keeps it from beginning at 94. Every start is tried beside it.
+func TestTheHelperKeepsOnlyWhatIsByHand(t *testing.T) {
+	film := map[recipe.Position]string{{}: "close"}
+	for _, c := range []struct {
+		name        string
+		isByHand    bool
+		film, opens map[recipe.Position]string
+		from, end   int
+	}{
+		{"its beginning filmed", false, nil, film, 25, 31},
+		{"not filmed", false, nil, nil, 94, 100},
+		{"all of it filmed", false, film, nil, 24, 30},
+		{"by hand", true, nil, nil, 24, 30},
+		{"by hand, the beginning filmed", true, nil, film, 24, 30},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			d := helperBakes(c.isByHand, c.film, c.opens)
+			p := mustMake(t, d)
+			mustBeAPlan(t, d, p)
+			if p.Begin != c.from || p.Wrap != c.end || !p.Optimal {
+				t.Errorf("from %d to %d, proved %v; want %d to %d", p.Begin, p.Wrap, p.Optimal, c.from, c.end)
+			}
+			latest := -1
+			for start := range 100 {
+				pinned := d
+				pinned.Pins = []shoot.Pin{{Task: shot(0), Start: start}}
+				if _, err := pinned.Make(t.Context(), solve.Options{}); err == nil {
+					latest = start
+				}
+			}
+			if latest != c.from {
+				t.Errorf("pinned to every minute, it begins at %d at the latest, want %d", latest, c.from)
+			}
+		})
 	}
 }
 
