@@ -32,7 +32,7 @@ func (j *judge) missing() {
 		switch {
 		case f.Hands && leavesOut && f.Kind == speech.Time:
 			continue
-		case f.Place < 0 || f.Total || f.Part || f.Kind == speech.Count || f.Kind == speech.Length || j.isFactSaid(n) || j.isFactDoubtful(n):
+		case f.Place < 0 || f.Total || f.Part || f.Kind == speech.Count || f.Kind == speech.Length || f.Kind == speech.Room || j.isFactSaid(n) || j.isFactDoubtful(n):
 			continue
 		case f.Kind == speech.Heat:
 			if slices.ContainsFunc(heats, func(h written.Fact) bool { return h.Text == f.Text }) {
@@ -117,12 +117,18 @@ func (j *judge) spokenParts(n int) bool {
 			switch w := j.Text.Words[k].Text; {
 			case w == "a" || w == "an" || w == "one" || w == "single":
 				return true
-			case !written.Between[w] && !written.Describing[w] && w != "of":
+			case !written.Between[w] && !written.Describing[w] && w != "of" && !isUnit(w, l.Amount.Unit):
 				k = -1
 			}
 		}
 	}
 	return false
+}
+
+// isUnit tells whether a word is a counted unit: the "head" of "a head of garlic".
+func isUnit(word string, u measure.Unit) bool {
+	got, ok := measure.ParseUnit(word)
+	return ok && got == u
 }
 
 func (j *judge) isFactSaid(n int) bool {

@@ -75,7 +75,7 @@ Next day, drain them off. Now the rest: sultanas, a hundred and fifty grams. Lig
 Get it warm slowly so the sugar melts, fifteen minutes or so. Then it simmers for an hour and three quarters, and you stir it, and you think about your life. It's ready when you pull a spoon across the bottom and you can see the bottom for three seconds.
 
 Into hot jars; it'll make five. And then leave it six months. It's horrid on the day, it's nice by Christmas, and by Easter you'll hide it from visitors.`,
-		[]string{"differs: a hundred and fifty grams | 250g", "not written: a tablespoon", "differs: six months | 6 weeks", "not said:  | 50g"}},
+		[]string{"differs: a hundred and fifty grams | 250g", "not written: a tablespoon", "differs: six months | 6 weeks (unit)", "not said:  | 50g"}},
 	{"a student", "ramen", `okay so what's up it's me and i've got forty minutes before football so we're doing ramen properly because my flatmate said ramen is a packet and i said right
 
 so pork belly four hundred grams and i got it reduced it was two pound eighty which is basically a crime and you rub it with two tablespoons of mirin and a tablespoon of soy and you leave it for two hours so actually i did that before don't come at me
@@ -143,7 +143,7 @@ now you boil it and this is the scary bit you want your thermometer and you want
 pour it in and leave it ten minutes and then mark it in squares with a knife and then four hours to go cold and then you get to hit it with a hammer
 
 and it keeps two months in a tin in theory`,
-		[]string{"differs: five hundred and forty grams | 450 g", "differs: two months | 2 weeks"}},
+		[]string{"differs: five hundred and forty grams | 450 g", "differs: two months | 2 weeks (unit)"}},
 	{"an Italian teacher", "ravioli", `Buongiorno. Today ravioli, like I teach in the school, twelve students every week, and every week one of them cries. It is not hard. It is only flour and eggs and time.
 
 Flour, the double zero: three hundred grams. Three eggs. A teaspoon of oil, and my aunt in Modena will telephone me about this oil. You knead ten minutes. Ten! Not five and a coffee. And then the dough sleeps, half an hour, under a bowl.

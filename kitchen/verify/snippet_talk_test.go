@@ -84,7 +84,7 @@ func TestTalk(t *testing.T) {
 		{"chutney", "Fifteen minutes to melt the sugar. Then an hour and three quarters, and it plops. When you drag a spoon through and you can count to three, it's done. Six weeks in the cupboard. I know. I've never made it past four.",
 			[]string{"Drain", "Simmer"}, nil},
 		{"chutney", "Fifteen minutes to melt the sugar. Then simmer it three hours and three quarters, and it plops. Keep it six months before you open it.",
-			[]string{"Drain", "Simmer"}, []string{"differs: three hours and three quarters | 1¾ hours", "differs: six months | 6 weeks"}},
+			[]string{"Drain", "Simmer"}, []string{"differs: three hours and three quarters | 1¾ hours", "differs: six months | 6 weeks (unit)"}},
 		{"chutney", "five jars exactly five every single year and i've made this for thirty one years so that's a hundred and fifty five jars and i've still got one from 2009",
 			nil, nil},
 	})

@@ -150,6 +150,9 @@ func (r *Reading) takeUnit(i, n int) {
 		return
 	}
 	before := r.Said[i-1]
+	if r.isOfThem(s.To) {
+		return // "peaches, two pounds, that's about six of them"
+	}
 	if kind := before.Unit.Kind(); before.Kind != speech.Measure || kind != measure.Volume && kind != measure.Mass || s.From-before.To > 12 {
 		return
 	}
@@ -209,7 +212,7 @@ func (r *Reading) isMissing(m written.Mention) bool {
 // scoreBehind weighs a food behind its amount.
 func (r *Reading) scoreBehind(s speech.Said, m written.Mention) float64 {
 	score := 1.2 - 0.15*float64(max(m.From-s.To, 0)) + r.scoreValue(s, m)
-	if r.Text.At(s.To) == "of" && !r.Text.Pronoun(s.To) {
+	if r.isOf(s.To) {
 		score += 1.15
 	}
 	if r.Text.Words[s.To-1].Stop == speech.Clause {
@@ -222,6 +225,11 @@ func (r *Reading) scoreBehind(s speech.Said, m written.Mention) float64 {
 		score -= 1.3 // "at about a hundred and sixty chicken on"
 	}
 	return score
+}
+
+// isOf tells whether word k ties an amount to the food behind it: "of", "from the".
+func (r *Reading) isOf(k int) bool {
+	return r.Text.At(k) == "of" && !r.Text.Pronoun(k) || r.Text.At(k) == "from" && r.Text.At(k+1) == "the"
 }
 
 // owned are words before a food that begin another part of the sentence, where no

@@ -18,7 +18,7 @@ var scenes = phrasesOf(
 	// another time
 	"last time", "first time i", "first time we", "every time i", "used to", "ago", "back then", "back in", "those days", "when i was", "when we were", "yesterday", "tomorrow",
 	"next day", "last week", "last month", "last year", "last summer", "last winter", "last christmas", "last night", "i once", "we once", "once i", "once we", "remember when",
-	"once made", "once used", "once had", "the biggest", "there were", "there was", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "took me", "took us", "takes me", "takes us",
+	"once made", "once used", "once had", "the biggest", "there were", "there was", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "a video", "my videos", "views", "subscribers", "followers", "my freezer", "our freezer", "took me", "took us", "takes me", "takes us",
 	// another recipe, another cook
 	"the original", "traditionally", "version one", "first attempt", "second attempt", "first batch", "first try", "i tried", "we tried", "tried it", "tested", "testing", "trials", "in the trial",
 	"the book says", "book says", "online", "the internet", "restaurant", "bakery", "factory", "canteen", "competition", "recipes", "old recipe", "every recipe", "the recipe for", "recipe says", "recipe said", "recipe called", "traditional",
@@ -93,6 +93,12 @@ func (r *Reading) isAside(s speech.Said) bool {
 	return r.anyPhrase(scenes, from, s.From) || r.anyPhrase(scenes, s.To, to) || r.isKeeping(from, to) || r.isDenied(s) || r.isConditional(s, from) || r.isTheirs(s)
 }
 
+// goesOnAside tells whether number i only goes on with one about something else: "it
+// took us an hour and ten, and twenty pounds of ice".
+func (r *Reading) goesOnAside(i int) bool {
+	return i > 0 && r.Ties[i-1].Aside && !r.Said[i-1].Struck && r.Said[i].From == r.Said[i-1].To+1 && r.Text.At(r.Said[i].From-1) == "and" && !r.isDenied(r.Said[i-1])
+}
+
 // turns tells whether the talk comes to something else at word k; the "and" of "a
 // hundred and sixty" is no turn.
 func (r *Reading) turns(k int) bool {
@@ -133,7 +139,7 @@ func (r *Reading) isDenied(s speech.Said) bool {
 // isConditional tells what would be in another case: "if you like it thin, 50 ml
 // more", "a two kilo bird would need longer".
 func (r *Reading) isConditional(s speech.Said, from int) bool {
-	if r.anyPhrase(conditions, from, s.From) && !r.Text.Near(s.From, s.To, 8, "fan", "gas", "convection") {
+	if r.anyPhrase(conditions, from, s.From) && s.Oven == "" && !r.Text.Near(s.From, s.To, 8, "fan", "gas", "convection") {
 		return true
 	}
 	for k := s.To; k < len(r.Text.Words) && k < s.To+4 && !r.Text.Parts(k-1); k++ {
@@ -156,11 +162,13 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 		switch {
 		case ours[w]:
 			return false
-		case (w == "she" || w == "he") && !isMachine(r.Text, k+1):
-			return true
+		case (w == "so" || w == "now") && (r.Text.At(k+1) == "that's" || r.Text.At(k+1) == "it's"):
+			return false // "my mother did, so that's 75 grams"
+		case (w == "she" || w == "he") && !isMachine(r.Text, k+1) && !(r.Text.Dialogue && strings.HasSuffix(r.Text.At(k+1), "s")):
+			return true // of two hosts, he is the other one
 		case w == "they" && (agents[r.Text.At(k+1)] || verbs[r.Text.At(k+1)] && (r.Text.At(k+2) == "it" || r.Text.At(k+2) == "them")):
 			return true
-		case (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || verbs[r.Text.At(k+2)]):
+		case (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || verbs[r.Text.At(k+2)] && r.Text.At(k+2) != "do"):
 			return true
 		case many[w] && k+2 < len(words) && (verbs[words[k+2].Text] && words[k+1].Text != "of"):
 			return true

@@ -20,6 +20,7 @@ const (
 	scoreNext    = 0.3  // the next time in the method
 	scoreSlip    = 1.0  // the number is right and the unit is not
 	scoreHandled = 0.5  // a host gives something its time
+	scoreOnce    = 2.7  // taken off a sum of times: one of them is likelier
 	scoreOther   = 0.5  // taken off where the verb is another step's
 	leastWords   = 1.0  // shared words without which nothing is tied elsewhere
 	leastBeside  = 0.75 // the same one step away
@@ -57,7 +58,7 @@ func (c claim) score() float64 {
 		score -= 0.8 // what agrees may well be said twice
 	}
 	if c.f.Total {
-		score--
+		score -= scoreOnce
 	}
 	switch c.s.Kind {
 	case speech.Time:
@@ -155,7 +156,7 @@ func (r *Reading) isTaken(i, n int) bool {
 // nevertheless: "it serves four, or one and a dog" has one such number.
 func (r *Reading) isYield(i, n int) bool {
 	s := r.Said[i]
-	return !r.IsFactTied(n, i) && r.Text.Near(s.From, s.To, 6, "makes", "make", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into", "keep", "keeps")
+	return !r.IsFactTied(n, i) && (r.isAllOfThem(s) || r.Text.Near(s.From, s.To, 6, "makes", "make", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into", "keep", "keeps"))
 }
 
 // sharedWords weighs the words near a number that a fact's step has too, those

@@ -17,16 +17,23 @@ func (r *Reading) tieFact(i int) {
 	s := r.Said[i]
 	var nouns []string
 	if s.Kind == speech.Count || s.Kind == speech.Measure {
-		if nouns = written.Nouns(r.Text, s); len(nouns) == 0 || s.Article {
+		nouns = written.Nouns(r.Text, s)
+		if len(nouns) == 0 && r.isAllOfThem(s) {
+			nouns = r.Book.Pieces()
+		}
+		if len(nouns) == 0 || s.Article {
 			return
 		}
 		s.Kind = speech.Count
+	}
+	if s.Kind == speech.Room {
+		nouns = written.Nouns(r.Text, s)
 	}
 
 	around := r.around(i)
 	best, top := -1, 0.0
 	for n, f := range r.Book.Facts {
-		if f.Kind != s.Kind || s.Kind == speech.Count && !share(nouns, f.Nouns) || !isPossible(s, f) || !EqualFact(s, f) && !r.contradicts(s, f) {
+		if f.Kind != s.Kind || s.Kind == speech.Count && !share(nouns, f.Nouns) || s.Kind == speech.Room && len(nouns) > 0 && !share(nouns, f.Nouns) || !isPossible(s, f) || !EqualFact(s, f) && !r.contradicts(s, f) {
 			continue
 		}
 		if c := r.claimOf(i, s, n, around); c.isEarned() && (best < 0 || c.score() > top) {
@@ -41,6 +48,18 @@ func (r *Reading) tieFact(i int) {
 	r.Ties[i].firm = !c.equal && (c.verb > 0 || c.shared >= leastHere)
 }
 
+// isAllOfThem tells "you should have about forty of them" from a part.
+func (r *Reading) isAllOfThem(s speech.Said) bool {
+	if !r.isOfThem(s.To) {
+		return false
+	}
+	switch lead := r.leadOf(s); lead {
+	case "have", "get", "makes", "with":
+		return r.Text.Near(s.From, s.From, 4, "should", "you'll", "get", "makes", "end")
+	}
+	return false
+}
+
 func share(a, b []string) bool {
 	return slices.ContainsFunc(a, func(w string) bool { return slices.Contains(b, w) })
 }
@@ -53,6 +72,8 @@ func isPossible(s speech.Said, f written.Fact) bool {
 	switch {
 	case s.Kind == speech.Heat:
 		return isHeatPossible(s, f)
+	case s.Kind == speech.Length:
+		return isLengthPossible(s, f)
 	case s.Kind != speech.Time || s.Amount.From.Cmp(aDay) < 0 || f.Amount.To.Cmp(anHour) >= 0:
 		return true
 	}
@@ -69,7 +90,7 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	case s.Article && s.Unit == measure.Minute && f.Amount.From.Cmp(measure.Whole(20)) > 0:
 		return false // "it sits there for a minute" is no measure
 	}
-	if s.Night && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) || within[r.leadOf(s)] {
+	if s.Night && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) || within[r.leadOf(s)] && !f.Within {
 		return false // "it's gone overnight", "you can do that in ten minutes"
 	}
 	part := written.IsPartTime(r.Text, s)

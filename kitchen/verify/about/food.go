@@ -30,6 +30,9 @@ func (r *Reading) reaches(i int, m written.Mention) bool {
 			break
 		}
 		w := words[k].Text
+		if k == s.To && r.isOf(k) {
+			continue
+		}
 		if written.Blockers[w] || written.IsThing(r.Text, k) && r.Text.At(k+1) != "of" {
 			return false
 		}
@@ -71,7 +74,7 @@ func (r *Reading) tieUnit(i int) {
 
 // isPartOf tells "50 grams of the sugar" from "50 grams of sugar".
 func (r *Reading) isPartOf(s speech.Said, m written.Mention) bool {
-	if r.Text.At(s.To) != "of" {
+	if !r.isOf(s.To) {
 		return false
 	}
 	for k := s.To; k < m.From; k++ {

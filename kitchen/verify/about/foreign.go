@@ -91,8 +91,8 @@ func (r *Reading) tieForeignBefore(i int) bool {
 	if r.Book.Larder == nil || s.Kind != speech.Measure || s.Unit.Kind() == measure.Count || s.More {
 		return false
 	}
-	for end := s.From; end > 0 && end >= s.From-foreignBack && r.Text.Words[end-1].Stop != speech.Sentence; end-- {
-		if !r.isLight(end, s.From) {
+	for end := s.From; end > 0 && end >= s.From-foreignBack; end-- {
+		if !r.isLight(end, s.From) || r.Text.Words[end-1].Stop == speech.Sentence && !r.isAlone(end, i) {
 			return false
 		}
 		for n := 3; n >= 1; n-- {
@@ -100,13 +100,27 @@ func (r *Reading) tieForeignBefore(i int) bool {
 				continue
 			}
 			name, sound := r.nameAt(end-n, n)
-			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && r.isOrdered(end-n) {
+			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end)) {
 				r.Ties[i].Foreign = name
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// isAlone tells whether number i and light words are a sentence, from a word on: "I
+// put in whisky. It's three tablespoons."
+func (r *Reading) isAlone(from, i int) bool {
+	s := r.Said[i]
+	return from < s.From && r.isLight(from, s.From) && r.Text.Words[s.To-1].Stop != speech.None
+}
+
+// isListEntry tells whether a food and number i behind it stand alone between two
+// stops, as in a list: "Worcestershire sauce, three tablespoons."
+func (r *Reading) isListEntry(i, from, to int) bool {
+	s := r.Said[i]
+	return to == s.From && from > 0 && r.Text.Words[from-1].Stop != speech.None && r.Text.Words[to-1].Stop == speech.Clause && r.Text.Words[s.To-1].Stop != speech.None
 }
 
 // isOrdered tells whether the host does something with what is named at a word.

@@ -102,6 +102,8 @@ func (c claim) scoreHeat() float64 {
 	switch oven := c.r.isOfOven(c.s); {
 	case oven && c.f.IsOven:
 		score += scoreOven
+	case c.f.IsOven && c.s.Scale != "" && c.r.isTarget(c.s):
+		score -= 3 // "you want it at 180 Celsius" is said of what is cooked
 	case oven != c.f.IsOven:
 		score -= 1.5
 	}

@@ -75,7 +75,7 @@ func (r *Reading) tieFoods() {
 		if s.Kind == speech.Length && t.Item >= 0 && r.Book.Items[t.Item].Line.Amount.Unit.Kind() != measure.Length {
 			t.Item = -1
 		}
-		t.Aside = t.Aside || r.isAside(s)
+		t.Aside = t.Aside || r.isAside(s) || r.goesOnAside(i)
 	}
 }
 
@@ -89,6 +89,8 @@ func EqualFact(s speech.Said, f written.Fact) bool {
 	switch f.Kind {
 	case speech.Heat:
 		return s.Kind == speech.Heat && same.Heats(s, f.Heats, f.IsOven)
+	case speech.Room:
+		return s.Kind == speech.Room && same.Rooms(s, f.Said)
 	case speech.Length:
 		return s.Kind == speech.Length && same.Lengths(s, f.Said)
 	case speech.Time:

@@ -23,7 +23,14 @@ const (
 func (r *Reading) reconcile() {
 	for i, s := range r.Said {
 		t := &r.Ties[i]
-		if s.Struck || s.Kind == speech.Share || s.Each || t.Agrees || t.firm || t.Item >= 0 && r.EqualItem(s, t.Item) {
+		if s.Struck || s.Kind == speech.Share || s.Each || t.Agrees || t.Item >= 0 && r.EqualItem(s, t.Item) {
+			continue
+		}
+		if p := r.equalPortion(i); p != "" && (!t.firm || t.Item >= 0 && s.Unit != r.Book.Items[t.Item].Line.Amount.Unit) {
+			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = -1, -1, "", p, false
+			continue
+		}
+		if t.firm {
 			continue
 		}
 		if n := r.equalFact(i); n >= 0 && t.Item < 0 {
@@ -35,6 +42,7 @@ func (r *Reading) reconcile() {
 		}
 	}
 	r.move()
+	r.mishear()
 	r.rescue()
 }
 
@@ -65,6 +73,26 @@ func (r *Reading) equalItem(i int) int {
 		}
 	}
 	return best
+}
+
+// equalPortion gives the food of which a step states just what number i says, where
+// the food is named near it: "the saffron is in its 50 ml of stock". "" for none.
+func (r *Reading) equalPortion(i int) string {
+	s := r.Said[i]
+	if s.Kind != speech.Measure || s.Unit.Kind() == measure.Count {
+		return ""
+	}
+	for _, p := range r.Book.Portions {
+		if p.Amount.Unit != s.Unit || !same.Ranges(s.Amount.Range, p.Amount.Amount.Range) {
+			continue
+		}
+		for k := max(0, s.From-nearFood); k < min(len(r.Text.Words), s.To+nearFood); k++ {
+			if r.Text.Words[k].Stem == p.Food {
+				return p.Food
+			}
+		}
+	}
+	return ""
 }
 
 // GapTo counts the words between number i and the nearest mention of item n.
@@ -121,6 +149,36 @@ func (r *Reading) equalFact(i int) int {
 		}
 	}
 	return best
+}
+
+// mishear gives the first of two times that equal one fact to the step before, where
+// that has a time that sounds like it and that nobody says: "in for fifteen minutes;
+// leave it a quarter of an hour" where fifty and fifteen are written.
+func (r *Reading) mishear() {
+	for i := range r.Ties {
+		t := &r.Ties[i]
+		if t.Fact <= 0 || !t.Agrees || r.Said[i].Kind != speech.Time || !r.isSaidLater(t.Fact, i) {
+			continue
+		}
+		n := t.Fact - 1
+		for n > 0 && r.Book.Facts[n].Kind != speech.Time {
+			n--
+		}
+		f := r.Book.Facts[n]
+		if r.isUnsaid(n, f) && r.Book.Distance(f.Place, r.Book.Facts[t.Fact].Place) <= 1 && (soundsLike(r.Said[i].Amount, f.Amount) || isTenfold(r.Said[i], f.Said)) {
+			t.Fact, t.Agrees = n, false
+		}
+	}
+}
+
+// isSaidLater tells whether a number behind i agrees with fact n.
+func (r *Reading) isSaidLater(n, i int) bool {
+	for p := i + 1; p < len(r.Ties); p++ {
+		if r.Ties[p].Fact == n && r.Ties[p].Agrees {
+			return true
+		}
+	}
+	return false
 }
 
 // move gives a time that does not agree with its fact to another step's, where

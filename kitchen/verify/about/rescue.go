@@ -14,6 +14,9 @@ func (r *Reading) rescue() {
 	r.rescueItems()
 	for n, f := range r.Book.Facts {
 		if i := r.onlyLoose(n, f); i >= 0 && r.onlyUnsaid(i) == n {
+			if f.Kind == speech.Heat && r.Said[i].Kind == speech.Count {
+				r.Said[i].Kind, r.Said[i].Bare = speech.Heat, true
+			}
 			r.Ties[i].Fact, r.Ties[i].Agrees = n, EqualFact(r.Said[i], f)
 		}
 	}
@@ -36,9 +39,22 @@ func (r *Reading) isUnsaid(n int, f written.Fact) bool {
 // fact.
 func (r *Reading) isLoose(i int, f written.Fact) bool {
 	s, t := r.Said[i], r.Ties[i]
+	if f.Kind == speech.Heat && r.isBareHeat(s) {
+		s.Kind, s.Bare = speech.Heat, true
+	}
 	return s.Kind == f.Kind && !t.isTied() && !t.Aside && !s.Struck && !s.Article && !s.Each &&
 		r.Book.Distance(f.Place, r.PlaceOf(i)) == 0 && isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || s.Unit == f.Unit && !isFar(s, f))
 }
+
+// isBareHeat tells a number that stands alone between stops and can be a heat:
+// "write this down: two eighty-four."
+func (r *Reading) isBareHeat(s speech.Said) bool {
+	return s.Kind == speech.Count && s.Unit == "" && s.Amount.IsSingle() && s.Amount.From.Cmp(measure.Whole(leastHeat)) >= 0 &&
+		s.From > 0 && r.Text.Words[s.From-1].Stop != speech.None && r.Text.Words[s.To-1].Stop != speech.None
+}
+
+// leastHeat is the least number that is taken for a heat without its degrees.
+const leastHeat = 100
 
 // onlyLoose is the only number that could be said wrong for fact n, −1 if there
 // is none or more than one.

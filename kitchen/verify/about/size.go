@@ -7,16 +7,10 @@ import (
 	"benchproof/kitchen/verify/written"
 )
 
-// IsUnitSlip tells hours said for minutes, seconds for minutes and the like: the
-// number is right.
+// IsUnitSlip tells hours said for minutes, months for weeks and the like: the number
+// is right.
 func IsUnitSlip(s, w speech.Said) bool {
-	for _, by := range []int64{60, 24} {
-		k := measure.Whole(by)
-		if s.Unit != w.Unit && s.Amount.IsSingle() == w.Amount.IsSingle() && (same.Ranges(s.Amount.Range, w.Amount.Range.Scale(k)) || same.Ranges(s.Amount.Range.Scale(k), w.Amount.Range)) {
-			return true
-		}
-	}
-	return false
+	return speech.IsNextUnit(s.Unit, w.Unit) && s.Amount.IsSingle() == w.Amount.IsSingle() && same.Ranges(s.Figure(), w.Figure())
 }
 
 const (
@@ -36,6 +30,18 @@ func isFarBy(s speech.Said, f written.Fact, times int64) bool {
 	k := measure.Whole(times)
 	return s.Amount.From.Cmp(f.Amount.To.Mul(k)) > 0 || s.Amount.To.Mul(k).Cmp(f.Amount.From) < 0
 }
+
+// isLengthPossible leaves out lengths of quite another size, but for slips of a
+// power of ten: a smoke ring of a quarter of an inch is no gap of two.
+func isLengthPossible(s speech.Said, f written.Fact) bool {
+	most, ten := measure.Whole(farLength), measure.Whole(10)
+	a, b := same.Length(s), same.Length(f.Said)
+	return same.Ranges(a, b.Scale(ten)) || same.Ranges(a.Scale(ten), b) ||
+		a.From.Cmp(b.To.Mul(most)) <= 0 && a.To.Mul(most).Cmp(b.From) >= 0
+}
+
+// farLength is how many times a length is another one's that is not said for it.
+const farLength = 6
 
 // IsNear tells whether a time or a heat is of the size of a fact's, so that it may
 // have been meant.

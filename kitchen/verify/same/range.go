@@ -63,9 +63,24 @@ func Lengths(said, written speech.Said) bool {
 	if said.Amount.Unit != written.Amount.Unit {
 		slack = slack.Add(bySystem) // 2 cm are ¾ in, and nobody says 0.79
 	}
-	a, _ := measure.Millimetres(said.Amount.Unit)
-	b, _ := measure.Millimetres(written.Amount.Unit)
+	return agrees(Length(said), Length(written), slack)
+}
+
+// Rooms compares what two vessels hold.
+func Rooms(said, written speech.Said) bool {
+	slack := slackOf(said.About)
+	if said.Amount.Unit != written.Amount.Unit {
+		slack = slack.Add(bySystem)
+	}
+	a, _ := measure.US.Millilitres(said.Amount.Unit)
+	b, _ := measure.US.Millilitres(written.Amount.Unit)
 	return agrees(said.Amount.Range.Scale(a), written.Amount.Range.Scale(b), slack)
+}
+
+// Length gives a length in millimetres.
+func Length(s speech.Said) measure.Range {
+	per, _ := measure.Millimetres(s.Amount.Unit)
+	return s.Amount.Range.Scale(per)
 }
 
 // Counts compares numbers of things.

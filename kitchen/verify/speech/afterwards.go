@@ -7,7 +7,11 @@ import "benchproof/kitchen/measure"
 func (t Text) takesBackAt(k int) bool {
 	before := t.word(k - 1)
 	switch t.word(k) {
-	case "sorry", "correction", "oops", "scratch", "excuse", "pardon":
+	case "sorry", "correction", "oops", "scratch", "excuse", "pardon", "kidding", "joking":
+		return true
+	case "right":
+		return before == "not"
+	case "wrong":
 		return true
 	case "wait":
 		return before == "no" || before == "oh" || t.word(k+1) == "no" || !t.open(k-1) && !t.open(k)
@@ -21,23 +25,52 @@ func (t Text) takesBackAt(k int) bool {
 	return false
 }
 
+const (
+	takenBack = 6  // words between what is taken back and what is said instead
+	searching = 16 // the same where the host stops at once: "one teaspoon, no, hang on, where's my list"
+)
+
 // strike marks what the speaker takes back: "two cups, sorry, three cups".
 func (t Text) strike(all []Said) {
 	for i := 0; i+1 < len(all); i++ {
 		s, next := &all[i], all[i+1]
-		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) || next.From-s.To > 6 && t.word(s.From-1) != "say" || next.From == s.To {
+		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) || next.From == s.To {
 			continue
 		}
-		if t.word(s.From-1) == "say" && t.word(s.From-2) == "i" && t.word(s.From-3) != "as" {
-			s.Struck = true // "did I say three hundred grams? Two hundred."
+		reach := takenBack
+		if s.Kind == next.Kind && t.balks(s.To) {
+			reach = searching
 		}
-		for k := s.To; k < next.From; k++ {
-			w := t.word(k)
-			if t.takesBackAt(k) || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From && next.Kind != Count {
-				s.Struck = true
-			}
+		said := t.word(s.From-1) == "say" && t.word(s.From-2) == "i" && t.word(s.From-3) == "did"
+		if next.From-s.To > reach && !said {
+			continue
+		}
+		s.Struck = said || t.takesBackWithin(*s, next) // "did I say three hundred grams? Two hundred."
+	}
+}
+
+// balks tells whether the speaker stops at word i: "no", "hang on", "wait".
+func (t Text) balks(i int) bool {
+	switch t.word(i) {
+	case "no":
+		return t.word(i+1) != "more" && t.word(i+1) != "less" && t.word(i+1) != "need"
+	case "wait":
+		return !t.open(i) || t.word(i+1) == "no"
+	case "hang", "hold":
+		return t.word(i+1) == "on"
+	}
+	return false
+}
+
+// takesBackWithin tells whether words between two numbers take back the first.
+func (t Text) takesBackWithin(s, next Said) bool {
+	for k := s.To; k < next.From; k++ {
+		w := t.word(k)
+		if t.takesBackAt(k) || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From && next.Kind != Count {
+			return true
 		}
 	}
+	return false
 }
 
 // elided takes a number behind a time for another: "eighteen minutes, and ten with
@@ -81,8 +114,8 @@ func (t Text) isOneOven(s, fan Said) bool {
 			return false
 		}
 	}
-	more := s.Amount.From.Sub(fan.Amount.From)
-	return more.Sign() > 0 && more.Cmp(measure.Whole(60)) <= 0
+	most := measure.Whole(60)
+	return s.Amount.From.Sub(fan.Amount.From).Cmp(most) <= 0 && fan.Amount.From.Sub(s.Amount.From).Cmp(most) <= 0
 }
 
 // isElidedTime tells whether a bare number goes on with the unit of a time before

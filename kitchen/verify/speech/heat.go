@@ -29,8 +29,10 @@ func (t Text) degrees(s *Said) bool {
 	if said {
 		s.To, s.Bare = k, false
 	}
+	before := *s
 	found := t.ovenWords(s)
 	if !said && (!found || s.Amount.From.Cmp(measure.Whole(80)) < 0) {
+		*s = before // "a fan oven": no setting
 		return false
 	}
 	s.Kind = Heat
@@ -45,7 +47,7 @@ func (t Text) ovenWords(s *Said) bool {
 	if k > 0 && k <= len(t.Words) && t.Words[k-1].Stop == Sentence {
 		return false
 	}
-	for n := 0; n < 7; n++ {
+	for n := 0; n < 8; n++ {
 		switch w := t.word(k + n); w {
 		case "fan", "convection":
 			if n == 0 || t.isLeading(k, k+n) {
@@ -65,7 +67,7 @@ func (t Text) ovenWords(s *Said) bool {
 	return false
 }
 
-func (t Text) isLeading(from, to int) bool { return to-from <= 4 }
+func (t Text) isLeading(from, to int) bool { return to-from <= 6 }
 
 // isSettingOf takes word k as the oven, unless it belongs to the number behind
 // it: "200 degrees, fan 180".

@@ -1,6 +1,10 @@
 package speech
 
-import "benchproof/kitchen/measure"
+import (
+	"strings"
+
+	"benchproof/kitchen/measure"
+)
 
 var (
 	afterNot  = SetOf("percent o'clock am pm a.m p.m dollars dollar euros euro quid pence cents bucks years year months month th century centuries kilometres kilometers miles metres meters km degrees-turn times")
@@ -14,8 +18,11 @@ func (t Text) isOtherwise(s Said) bool {
 	next := t.word(s.To)
 	switch s.Kind {
 	case Measure:
-		return t.isPrice(s) || t.isOfVessel(s)
+		return t.isPrice(s)
 	case Count:
+		if t.isOfPeople(s) {
+			return true
+		}
 		if afterNot[next] && next != "times" || next == "past" || next == "per" && t.word(s.To+1) == "cent" || t.word(s.From-1) == "minus" {
 			return true
 		}
@@ -31,16 +38,41 @@ func (t Text) isOtherwise(s Said) bool {
 	return false
 }
 
-// isOfVessel tells the size of a dish or a bag from an amount: "a two litre dish".
-func (t Text) isOfVessel(s Said) bool {
-	if s.Unit.Kind() != measure.Volume || !t.open(s.To-1) {
+// isOfPeople tells "between the four of them", "the two of us".
+func (t Text) isOfPeople(s Said) bool {
+	if t.word(s.From-1) != "the" || t.word(s.To) != "of" {
 		return false
 	}
-	next, noun := t.word(s.To+1), t.word(s.To)
-	return holders[noun] && next != "of"
+	switch t.word(s.To + 1) {
+	case "us", "you":
+		return true
+	}
+	return t.word(s.From-2) == "between" || t.word(s.From-2) == "among"
 }
 
-var holders = SetOf("dish pot pan saucepan casserole bowl jug basin mould mold crate bucket cooker barrel kettle flask")
+// isOfVessel tells the size of a dish or a bag from an amount: "a two litre dish", "it
+// wants to hold two litres".
+func (t Text) isOfVessel(s Said) bool {
+	if s.Unit.Kind() != measure.Volume {
+		return false
+	}
+	for k := s.From - 1; k >= s.From-3 && t.open(k); k-- {
+		if w := t.word(k); w == "hold" || w == "holds" {
+			return t.word(s.To) != "of"
+		}
+	}
+	if !t.open(s.To - 1) {
+		return false
+	}
+	for k := s.To; k < s.To+3 && t.open(k-1) && !joins[t.word(k)]; k++ {
+		if holders[t.word(k)] {
+			return t.word(k+1) != "of" && (k == s.To || !strings.HasSuffix(t.word(s.To-1), "s")) // "a two gallon stock pot"
+		}
+	}
+	return false
+}
+
+var holders = SetOf("dish pot pan saucepan casserole bowl jug basin mould mold crate bucket cooker barrel kettle flask tank drum tub")
 
 // isAdjective tells "a two minute warning" from a time of cooking: the unit has no
 // plural, and what follows is none of the kitchen's work.

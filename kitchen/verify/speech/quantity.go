@@ -6,6 +6,9 @@ import (
 
 var manners = SetOf("heaped heaping level rounded scant generous good big large small little fat whole full flat nice proper solid extra decent tiny more quick very further couple heaped-up long short additional")
 
+// sizes are words that make a cup one of those in the cupboard.
+var sizes = SetOf("small big large little tiny nice")
+
 // quantity reads a number, or an article, with its unit: "two cups", "ten to
 // twelve minutes", "another 50 mil", "half an hour", "190 degrees".
 func (t Text) quantity(i int) (Said, bool) {
@@ -110,11 +113,21 @@ func (t Text) ranged(s *Said, n number) bool {
 		return true
 	}
 	m, ok := t.number(k)
-	if !ok || m.value.Cmp(n.value) <= 0 || m.vague {
+	if !ok || m.value.Cmp(n.value) <= 0 || m.vague || t.isOtherOven(n, m) {
 		return false
 	}
 	s.Amount.To, s.To = m.value, m.to
 	return true
+}
+
+// isOtherOven tells "200, or 220 if it's a fan", whose second number is another
+// oven's and no upper end.
+func (t Text) isOtherOven(n, m number) bool {
+	if !isOvenNumber(n) || !isOvenNumber(m) || t.word(n.to) != "or" {
+		return false
+	}
+	setting := Said{To: m.to}
+	return t.ovenWords(&setting) && setting.Oven == "fan"
 }
 
 // part reads what follows a part: "half a cup", "a quarter of a teaspoon",
@@ -195,6 +208,9 @@ func (t Text) measured(s *Said) bool {
 	u, to, ok := t.unit(k, s.Digits && k == s.To)
 	if !ok {
 		return false
+	}
+	if u == measure.Cup && s.Article && k > s.To && sizes[t.word(k-1)] {
+		return false // "which is a small cup" is no measuring cup
 	}
 	s.Unit, s.To = u, to
 	switch {

@@ -38,8 +38,9 @@ type Word struct {
 // Text is what is said, word by word. Sounds in brackets and the fillers of
 // speech ("um", "you know") are no words.
 type Text struct {
-	Cues  []Cue
-	Words []Word
+	Cues     []Cue
+	Words    []Word
+	Dialogue bool // more than one host speaks: captions begin with a dash
 }
 
 // silence between two captions parts what is said like a full stop.
@@ -55,9 +56,14 @@ func (t Text) Parts(i int) bool { return t.Words[i].Stop == Sentence || t.Words[
 func Cut(cues []Cue) Text {
 	t := Text{Cues: cues, Words: make([]Word, 0, 16*len(cues))}
 	depth := rune(0) // the bracket that would close a sound
+	turns := 0
 	for i, cue := range cues {
 		depth = t.cut(i, cue.Text, depth)
+		if strings.HasPrefix(cue.Text, "- ") {
+			turns++
+		}
 	}
+	t.Dialogue = turns > 2
 	t.dropFillers()
 	for i := 0; i+1 < len(t.Words); i++ {
 		w, next := &t.Words[i], t.Words[i+1]

@@ -80,6 +80,24 @@ var minutesIn = map[measure.Unit]measure.Number{
 	measure.Day: measure.Whole(24 * 60), week: measure.Whole(7 * 24 * 60), month: measure.Whole(30 * 24 * 60),
 }
 
+// ladder has the units of time from the shortest on.
+var ladder = map[measure.Unit]int{measure.Second: 1, measure.Minute: 2, measure.Hour: 3, measure.Day: 4, week: 5, month: 6}
+
+// IsNextUnit tells whether of two units of time one is the next longer: hours and
+// minutes, weeks and months.
+func IsNextUnit(a, b measure.Unit) bool {
+	gap := ladder[a] - ladder[b]
+	return ladder[a] > 0 && ladder[b] > 0 && (gap == 1 || gap == -1)
+}
+
+// Figure is a time in the unit that is said: 2 of "two months".
+func (s Said) Figure() measure.Range {
+	if per, ok := minutesIn[s.Unit]; ok {
+		return s.Amount.Range.Scale(measure.Whole(1).Quo(per))
+	}
+	return s.Amount.Range
+}
+
 // stretch makes s a time in minutes and reads what more belongs to it: "an hour
 // and a half", "2 hours 20", "30 minutes to an hour", "a minute or two".
 func (t Text) stretch(s *Said) {

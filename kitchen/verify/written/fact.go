@@ -20,6 +20,7 @@ type Fact struct {
 	Total       bool          // the sum of a step's times
 	IsOven      bool          // of a heat: an oven's
 	Part        bool          // "after 10 minutes", "every 30 minutes": within a longer time
+	Within      bool          // "within 2 weeks"
 	Hands       bool          // the step needs hands
 	Clause      map[string]bool
 	Text        string // as written: "8–10 minutes"
@@ -70,8 +71,9 @@ func (b *Book) readYield() {
 		return
 	}
 	from := len(b.Facts)
-	text, _, _ := strings.Cut(y.Text, "(") // "Serves 24 (one 13 x 18 inch pan)"
+	text, aside, _ := strings.Cut(y.Text, "(") // "Serves 24 (one 13 x 18 inch pan)"
 	b.find(cut(text), -1, 0)
+	b.readPieces(aside)
 	for i := range b.Facts[from:] {
 		f := &b.Facts[from+i]
 		if f.Kind == speech.Count && len(f.Nouns) == 0 && y.Of != "" {
@@ -81,6 +83,31 @@ func (b *Book) readYield() {
 			f.Text = y.Text
 		}
 	}
+}
+
+// Pieces gives the nouns of the pieces that the yield counts, as stems; nil for
+// servings.
+func (b *Book) Pieces() []string {
+	for _, f := range b.Facts {
+		if f.Kind == speech.Count && f.Place < 0 && f.Number == 0 && !slices.Contains(f.Nouns, "serving") {
+			return f.Nouns
+		}
+	}
+	return nil
+}
+
+// readPieces finds how many pieces the bracket behind a yield tells of: "Serves 4
+// (about 40 tortelli)".
+func (b *Book) readPieces(bracket string) {
+	if bracket == "" {
+		return
+	}
+	from := len(b.Facts)
+	b.find(cut(bracket), -1, 0)
+	counts := slices.DeleteFunc(b.Facts[from:], func(f Fact) bool {
+		return f.Kind != speech.Count || len(f.Nouns) == 0 || f.Amount.From.Cmp(measure.Whole(1)) <= 0
+	})
+	b.Facts = b.Facts[:from+len(counts)]
 }
 
 // find adds the measures that a text states.
@@ -111,6 +138,7 @@ func (b *Book) find(t speech.Text, place, number int) {
 				continue
 			}
 			f.Part = IsPartTime(t, s) || isCue(t, s)
+			f.Within = t.At(s.From-1) == "within"
 		case speech.Count, speech.Measure:
 			b.readPortion(t, f)
 			f.Kind, f.Nouns = speech.Count, Nouns(t, s)
@@ -118,6 +146,8 @@ func (b *Book) find(t speech.Text, place, number int) {
 			if len(f.Nouns) == 0 && (place >= 0 || s.Kind == speech.Measure) || slices.ContainsFunc(f.Nouns, b.isFood) {
 				continue
 			}
+		case speech.Room:
+			f.Nouns = Nouns(t, s)
 		case speech.Length:
 		default:
 			continue

@@ -16,7 +16,7 @@ var Silent = speech.SetOf(`a an the and or but so of to in on at by for with fro
 	teaspoon teaspoons tbsp tsp degree degrees about around really quite bit little lot like thing things way side
 	time good nice big small large medium fresh first last next another other until each every few both after before
 	put give look looks see know say says said think i'd that's there's what's okay right yes
-	yeah well mark gas oz lb fahrenheit celsius c f overnight remaining`)
+	yeah well too mark gas oz lb fahrenheit celsius c f overnight remaining`)
 
 // classes put words of one meaning together.
 var classes = classesOf(
@@ -137,7 +137,7 @@ var isVerb = speech.SetOf("bake chill cool prove knead simmer boil fry brown sof
 // "a good".
 func IsAbout(word string) bool { return abouts[word] }
 
-var abouts = speech.SetOf("about around roughly just only a good another maybe say the")
+var abouts = speech.SetOf("about around like roughly just only a good another maybe say the")
 
 // Turns are words by which talk comes to something else.
 var Turns = speech.SetOf("but so now then because okay right anyway well and here")
@@ -176,4 +176,4 @@ var Describing = speech.SetOf(`fresh dried large small medium ripe unsalted salt
 	strong best ordinary leftover remaining hard crisp young old first second last free-range range lukewarm boiling iced`)
 
 // made are nouns that make another food of the one before them: "plum juice".
-var made = speech.SetOf("juice zest peel syrup stock jam paste puree purée powder sauce vinegar oil extract essence jelly crisp soup bread")
+var made = speech.SetOf("white juice zest peel syrup stock jam paste puree purée powder sauce vinegar oil extract essence jelly crisp soup bread")
