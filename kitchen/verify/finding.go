@@ -83,8 +83,8 @@ func (c Checker) Check(r recipe.Recipe, cues []Cue) Report {
 	scale := same.Scale{Larder: c.Larder, System: r.System.Or(c.System)}
 	j := newJudge(about.Read(speech.Cut(cues), written.Read(r, c.Larder), scale))
 	j.foods()
-	j.steps()
 	j.pairs()
+	j.steps()
 	j.missing()
 	return j.report()
 }

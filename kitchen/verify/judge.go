@@ -51,7 +51,7 @@ func (j *judge) foods() {
 // list has 350 g of tagliatelle.
 func (j *judge) judgeForeign(i int, food string) {
 	s := j.Said[i]
-	if s.Kind == speech.Count && !j.IsInstruction(i) {
+	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) {
 		return
 	}
 	spoons := s.Unit == measure.Teaspoon || s.Unit == measure.Tablespoon // of which too many are alike
@@ -229,8 +229,8 @@ func (j *judge) isTotal(s speech.Said, n int) bool {
 // steps judges times, heats, lengths and counts of pieces.
 func (j *judge) steps() {
 	for i, t := range j.Ties {
-		if t.Fact < 0 || t.Aside || t.Agrees {
-			continue
+		if t.Fact < 0 || t.Aside || t.Agrees || j.finding[i] >= 0 {
+			continue // what is in question beside its pair is told once
 		}
 		f := j.Book.Facts[t.Fact]
 		text := f.Text

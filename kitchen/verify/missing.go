@@ -89,7 +89,26 @@ func (j *judge) isSaid(n int) bool {
 			return true
 		}
 	}
-	return j.spokenParts(n)
+	return j.isSaidOfEach(n) || j.spokenParts(n)
+}
+
+// eachReach is how many words back the foods stand of which each has an amount.
+const eachReach = 12
+
+// isSaidOfEach tells whether the amount of line n was said of several foods at once:
+// "butter, sugar and ground almonds, 125 of each".
+func (j *judge) isSaidOfEach(n int) bool {
+	for i, s := range j.Said {
+		if !(j.Text.At(s.To) == "each" || j.Text.At(s.To) == "of" && j.Text.At(s.To+1) == "each") || !j.EqualItem(s, n) || j.Ties[i].Aside {
+			continue
+		}
+		for _, m := range j.Mentions {
+			if slices.Contains(m.Items, n) && m.To <= s.From && m.From >= s.From-eachReach {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // saidOften tells whether line n has an agreeing amount besides number i.
@@ -113,6 +132,9 @@ func (j *judge) spokenParts(n int) bool {
 		if !slices.Contains(m.Items, n) {
 			continue
 		}
+		if w := j.Text.Words[m.To-1]; w.Text == w.Stem && definite[j.Text.At(m.From-1)] {
+			return true // "chop the onion"
+		}
 		for k := m.From - 1; k >= 0 && k >= m.From-4; k-- {
 			switch w := j.Text.Words[k].Text; {
 			case w == "a" || w == "an" || w == "one" || w == "single":
@@ -130,6 +152,9 @@ func isUnit(word string, u measure.Unit) bool {
 	got, ok := measure.ParseUnit(word)
 	return ok && got == u
 }
+
+// definite are words before a thing of which there is one.
+var definite = speech.SetOf("the this that your my our")
 
 func (j *judge) isFactSaid(n int) bool {
 	f := j.Book.Facts[n]
@@ -158,10 +183,10 @@ func (j *judge) isFactSaid(n int) bool {
 // to say seventy four". Such a number contradicts nothing; but it has been said.
 func (j *judge) isSaidBare(f written.Fact) bool {
 	for i, s := range j.Said {
-		if s.Kind != speech.Count || !same.Elided(s) && j.Text.At(s.From-1) != "for" || j.agreed[i] || s.Struck || j.Book.Distance(f.Place, j.PlaceOf(i)) > 1 {
+		if s.Kind != speech.Count || j.Ties[i].Item >= 0 || len(written.Nouns(j.Text, s)) > 0 && !s.More && j.Text.At(s.From-1) != "for" || j.agreed[i] || s.Struck || j.Book.Distance(f.Place, j.PlaceOf(i)) > 1 {
 			continue
 		}
-		if f.Kind == speech.Time && same.Ranges(s.Amount.Range, f.Amount.Range) {
+		if f.Kind == speech.Time && same.Ranges(s.Amount.Range, f.Figure()) {
 			return true
 		}
 		if slices.ContainsFunc(f.Heats, func(h speech.Said) bool { return same.Ranges(s.Amount.Range, h.Amount.Range) }) {

@@ -6,10 +6,11 @@ import (
 	"benchproof/kitchen/verify/speech"
 )
 
-// pairs questions oven settings that are said together.
+// pairs questions oven settings that are said together, once each: a setting that is
+// in question with one beside it is not held against the next as well.
 func (j *judge) pairs() {
 	for i := 0; i+1 < len(j.Said); i++ {
-		if !j.isPair(i) {
+		if j.finding[i] >= 0 || !j.isPair(i) {
 			continue
 		}
 		a, b := j.Said[i], j.Said[i+1]
@@ -23,6 +24,7 @@ func (j *judge) pairs() {
 			f.Written, f.Line, f.Number = fact.Text, fact.Line, fact.Number
 		}
 		j.found(i, f)
+		j.finding[i+1] = j.finding[i]
 	}
 }
 

@@ -27,7 +27,7 @@ func (j *judge) parts(n int, said []int) (open []int) {
 			open = append(open, i)
 		}
 	}
-	if len(open) > 1 || whole {
+	if len(open) > 1 || whole || len(open) == 1 && j.isOneByOne(open[0]) {
 		open = slices.DeleteFunc(open, func(i int) bool { return j.isOneOf(i, n) })
 	}
 	if len(open) > 0 && j.arePartsOf(n, open, whole, rest) {
@@ -136,6 +136,15 @@ func (j *judge) isReserved(i int) bool {
 func (j *judge) isKeptBack(i, n int) bool {
 	return j.Ties[i].Of && j.isReserved(i) && j.Scale.Less(j.Said[i], j.Book.Items[n].Line)
 }
+
+// isOneByOne tells whether another one follows an amount of one: "eggs, one, and then
+// the second".
+func (j *judge) isOneByOne(i int) bool {
+	return j.Text.NearBehind(j.Said[i].To, oneByOne, "second", "other", "another", "next")
+}
+
+// oneByOne is how many words behind one the next is spoken of.
+const oneByOne = 12
 
 // isOneOf tells whether an amount is one of several pieces: "trim one sheet".
 func (j *judge) isOneOf(i, n int) bool {

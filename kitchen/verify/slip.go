@@ -24,7 +24,7 @@ func (j *judge) slipOf(i int) Slip {
 		return heatSlip(s, f)
 	case f.Kind == speech.Time && about.IsUnitSlip(s, f.Said):
 		return UnitSlip
-	case f.Kind == speech.Length && s.Amount.Unit != f.Amount.Unit && same.Ranges(s.Amount.Range, f.Amount.Range):
+	case f.Kind == speech.Length && s.Amount.Unit != "" && s.Amount.Unit != f.Amount.Unit && same.Ranges(s.Amount.Range, f.Amount.Range):
 		return UnitSlip
 	case (f.Kind != speech.Length || s.Amount.Unit == f.Amount.Unit) && isTenfold(s.Amount.Range, f.Amount.Range):
 		return Tenfold

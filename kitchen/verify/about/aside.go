@@ -16,7 +16,7 @@ import (
 // scenes are words that set another scene, anywhere in the sentence.
 var scenes = phrasesOf(
 	// another time
-	"last time", "first time i", "first time we", "every time i", "used to", "ago", "back then", "back in", "those days", "when i was", "when we were", "yesterday", "tomorrow",
+	"last time", "first time i", "first time we", "every time i", "used to", "ago", "back then", "back in the day", "back in my", "those days", "when i was", "when we were", "yesterday", "tomorrow",
 	"next day", "last week", "last month", "last year", "last summer", "last winter", "last christmas", "last night", "i once", "we once", "once i", "once we", "remember when",
 	"once made", "once used", "once had", "the biggest", "there were", "there was", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "a video", "my videos", "views", "subscribers", "followers", "my freezer", "our freezer", "took me", "took us", "takes me", "takes us",
 	// another recipe, another cook
@@ -39,7 +39,7 @@ var keeping = phrasesOf("leftovers", "leftover", "reheat", "keeps for", "keeps i
 
 // kin and crowds are whose doing something can be, besides the host's.
 var (
-	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl butcher baker farmer")
+	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl buddy pal roommate fiancé fiancée missus butcher baker farmer")
 	crowds = speech.SetOf("people folks somebody someone everybody everyone anybody anyone nobody others cooks chefs bakers italians americans")
 	many   = speech.SetOf("most some many other all lots few")
 	verbs  = speech.SetOf("use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
@@ -166,8 +166,12 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 			return false // "my mother did, so that's 75 grams"
 		case (w == "she" || w == "he") && !isMachine(r.Text, k+1) && !(r.Text.Dialogue && strings.HasSuffix(r.Text.At(k+1), "s")):
 			return true // of two hosts, he is the other one
+		case (w == "she's" || w == "he's") && (r.Text.At(k+1) == "got" || r.Text.At(k+1) == "had" || r.isOfKin(k)):
+			return true
 		case w == "they" && (agents[r.Text.At(k+1)] || verbs[r.Text.At(k+1)] && (r.Text.At(k+2) == "it" || r.Text.At(k+2) == "them")):
 			return true
+		case (kin[w] || crowds[w]) && r.isObject(s.From-1):
+			return false // "nobody can say it, two teaspoons of that"
 		case (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || verbs[r.Text.At(k+2)] && r.Text.At(k+2) != "do"):
 			return true
 		case many[w] && k+2 < len(words) && (verbs[words[k+2].Text] && words[k+1].Text != "of"):
@@ -175,6 +179,23 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 		}
 	}
 	return false
+}
+
+// isOfKin tells whether somebody is named before word k in its sentence.
+func (r *Reading) isOfKin(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-8 && !r.Text.Parts(n); n-- {
+		if kin[r.Text.At(n)] {
+			return true
+		}
+	}
+	return false
+}
+
+// isObject tells whether word k is what somebody does something to, so that a number
+// behind it begins another clause; "she gives it two hours" has two of them.
+func (r *Reading) isObject(k int) bool {
+	w := r.Text.At(k)
+	return (w == "it" || w == "them" || w == "that") && !gives[r.Text.At(k-1)]
 }
 
 // isMachine tells "she goes in the oven": a dish can be he or she.

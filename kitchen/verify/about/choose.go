@@ -25,6 +25,9 @@ func (r *Reading) choose(i int, m written.Mention) int {
 		if it.Component == going {
 			score++
 		}
+		if r.isToldApart(s, m.Items, n) {
+			score += toldApart
+		}
 		if !it.Line.HasAmount {
 			score -= 1.5
 		} else if s.Kind == speech.Measure && s.Unit.Kind() == it.Line.Amount.Unit.Kind() {
@@ -38,6 +41,30 @@ func (r *Reading) choose(i int, m written.Mention) int {
 		}
 	}
 	return best
+}
+
+// toldApart is more than the amounts' agreement: who says "half a cup of the dark
+// brown" of two sugars does not mean the white.
+const toldApart = 4
+
+// isToldApart tells whether a word behind "of" is in the name of item n alone of the
+// items that can be meant.
+func (r *Reading) isToldApart(s speech.Said, items []int, n int) bool {
+	if r.Text.At(s.To) != "of" {
+		return false
+	}
+	for k := s.To + 1; k < len(r.Text.Words) && k < s.To+5 && !speech.IsNumber(r.Text.At(k)); k++ {
+		w := r.Text.Words[k].Stem
+		if !slices.Contains(written.Stems(r.Book.Items[n].Line.Food), w) {
+			continue
+		}
+		if !slices.ContainsFunc(items, func(other int) bool {
+			return other != n && slices.Contains(written.Stems(r.Book.Items[other].Line.Food), w)
+		}) {
+			return true
+		}
+	}
+	return false
 }
 
 // componentBefore is the component of the amount that was said shortly before

@@ -53,7 +53,7 @@ func (r *Reading) claimOf(i int, s speech.Said, n int, around []near) claim {
 func (c claim) score() float64 {
 	score := c.shared + c.place + c.verb
 	if c.equal {
-		score += scoreEqual
+		score += c.scoreEqual()
 	} else if c.r.isTaken(c.i, c.n) {
 		score -= 0.8 // what agrees may well be said twice
 	}
@@ -67,6 +67,15 @@ func (c claim) score() float64 {
 		score += c.scoreHeat()
 	}
 	return score
+}
+
+// scoreEqual weighs that the values agree: less where one is a range and the other
+// lies in it.
+func (c claim) scoreEqual() float64 {
+	if c.s.Kind == speech.Time && !c.s.Amount.IsSingle() && c.f.Amount.IsSingle() {
+		return scoreEqual / 2
+	}
+	return scoreEqual
 }
 
 // scoreTime weighs what tells one time from another.

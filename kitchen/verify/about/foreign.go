@@ -14,6 +14,9 @@ func (r *Reading) tieForeign(i int) bool {
 		return false
 	}
 	k := s.To
+	if s.Kind == speech.Count && pieces[words[k].Stem] && r.Text.At(k+1) == "of" {
+		k++
+	}
 	of := words[k].Text == "of"
 	if of {
 		k++
@@ -52,7 +55,7 @@ func (r *Reading) tieForeign(i int) bool {
 // host puts in.
 func (r *Reading) tieUnknown(i, k int, of bool) bool {
 	s := r.Said[i]
-	if !of || r.Text.At(k-1) != "of" || k >= len(r.Text.Words) || !measuresWell[s.Unit] || !r.IsInstruction(i) && !r.goesIn(k) {
+	if !of || r.Text.At(k-1) != "of" || k >= len(r.Text.Words) || !measuresWell[s.Unit] || !r.IsInstruction(i) && !r.GoesIn(k) {
 		return false
 	}
 	for k < len(r.Text.Words) && written.Describing[r.Text.At(k)] {
@@ -69,8 +72,8 @@ func (r *Reading) tieUnknown(i, k int, of bool) bool {
 	return true
 }
 
-// goesIn tells whether "goes in" follows the word k in its sentence.
-func (r *Reading) goesIn(k int) bool {
+// GoesIn tells whether "goes in" or "in" follows word k in its sentence.
+func (r *Reading) GoesIn(k int) bool {
 	return r.Text.NearBehind(k+1, 5, "goes", "go", "in")
 }
 
@@ -141,10 +144,17 @@ var leads = speech.SetOf("the that some your my our this more extra")
 func (r *Reading) measuresFood(i int) bool {
 	s := r.Said[i]
 	if s.Kind == speech.Count {
-		return s.Amount.From.Cmp(measure.Whole(maxCount)) <= 0 && r.Text.At(s.To) != "of" && r.isDoneTo(i)
+		if s.Amount.From.Cmp(measure.Whole(maxCount)) > 0 || r.Text.At(s.To) == "of" {
+			return false
+		}
+		return r.isDoneTo(i) || s.To < len(r.Text.Words) && pieces[r.Text.Words[s.To].Stem] && r.Text.At(s.To+1) == "of"
 	}
 	return s.Kind == speech.Measure && (s.Unit.Kind() != measure.Count || s.Unit == measure.Clove || s.Unit == measure.Sprig)
 }
+
+// pieces are what a food is counted in that has no unit, as stems: "two squares of
+// chocolate".
+var pieces = speech.SetOf("square slice rasher sheet strip cube spoon spoonful scoop blob lump anchovy fillet ring wedge shaving curl")
 
 // maxCount is the most of a thing that is counted into a dish.
 const maxCount = 20

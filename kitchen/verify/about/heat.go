@@ -1,6 +1,8 @@
 package about
 
 import (
+	"slices"
+
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
@@ -144,5 +146,15 @@ func (r *Reading) isOfOven(s speech.Said) bool {
 			return true
 		}
 	}
-	return s.Oven != "" || s.Scale == "gas"
+	return isSetting(s) || r.isBesideSetting(s)
+}
+
+func isSetting(s speech.Said) bool { return s.Oven != "" || s.Scale == "gas" }
+
+// isBesideSetting tells whether an oven's setting stands right behind a heat: "two
+// hundred degrees, gas mark six".
+func (r *Reading) isBesideSetting(s speech.Said) bool {
+	return slices.ContainsFunc(r.Said, func(next speech.Said) bool {
+		return next.From >= s.To && next.From-s.To <= 3 && next.Kind == speech.Heat && isSetting(next)
+	})
 }

@@ -34,6 +34,9 @@ func isFarBy(s speech.Said, f written.Fact, times int64) bool {
 // isLengthPossible leaves out lengths of quite another size, but for slips of a
 // power of ten: a smoke ring of a quarter of an inch is no gap of two.
 func isLengthPossible(s speech.Said, f written.Fact) bool {
+	if s.Amount.Unit == "" {
+		s.Amount.Unit = f.Amount.Unit
+	}
 	most, ten := measure.Whole(farLength), measure.Whole(10)
 	a, b := same.Length(s), same.Length(f.Said)
 	return same.Ranges(a, b.Scale(ten)) || same.Ranges(a.Scale(ten), b) ||

@@ -48,7 +48,22 @@ func against(s speech.Said, l recipe.Line) []measure.Amount {
 	default: // a tin's own size is written, so the larder's is not asked
 		return append(append([]measure.Amount{l.Amount}, l.Equals...), l.Packs.Size)
 	}
-	return Statements(l)
+	return alike(s, Statements(l))
+}
+
+// alike keeps the statements of the kind that is said, if there are any: where a
+// chicken's weight is written, nobody asks what chickens weigh.
+func alike(s speech.Said, all []measure.Amount) []measure.Amount {
+	var kept []measure.Amount
+	for _, w := range all {
+		if s.Kind == speech.Measure && w.Unit.Kind() == s.Amount.Unit.Kind() {
+			kept = append(kept, w)
+		}
+	}
+	if len(kept) > 0 {
+		return kept
+	}
+	return all
 }
 
 // Line tells whether a said amount is the whole of a line.

@@ -46,11 +46,13 @@ func Times(said, written speech.Said) bool {
 	return agrees(said.Amount.Range, written.Amount.Range, slackOf(said.About))
 }
 
+var aDay = measure.Whole(24 * 60)
+
 // Allows tells whether a said time is one that "at least" or "up to" a written one
 // allows.
 func Allows(said, written speech.Said) bool {
 	return written.AtLeast && said.Amount.From.Cmp(written.Amount.From) >= 0 ||
-		written.AtMost && said.AtMost && said.Amount.To.Cmp(written.Amount.To) <= 0
+		written.AtMost && said.AtMost && said.Amount.To.Cmp(written.Amount.To) <= 0 && written.Amount.To.Cmp(aDay) < 0
 }
 
 func isNight(s speech.Said) bool {
@@ -60,6 +62,9 @@ func isNight(s speech.Said) bool {
 // Lengths compares a said length with a written one.
 func Lengths(said, written speech.Said) bool {
 	slack := slackOf(said.About)
+	if said.Amount.Unit == "" {
+		said.Amount.Unit = written.Amount.Unit // "a twenty by thirty tin"
+	}
 	if said.Amount.Unit != written.Amount.Unit {
 		slack = slack.Add(bySystem) // 2 cm are ¾ in, and nobody says 0.79
 	}

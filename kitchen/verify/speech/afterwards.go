@@ -99,8 +99,16 @@ func (t Text) together(all []Said) {
 			s.Kind, s.Bare, s.Scale = Heat, true, next.Scale
 		case next.Kind == Length && next.From-s.To == 1 && (w == "by" || w == "x"):
 			s.Kind, s.Unit, s.Amount.Unit = Length, next.Unit, next.Amount.Unit
+		case next.Kind == Count && next.Unit == "" && next.From-s.To == 1 && (w == "by" || w == "x") && isSide(*s) && isSide(next):
+			s.Kind, all[i+1].Kind = Length, Length // in the unit of the recipe's tin
+			s.Amount.Unit, all[i+1].Amount.Unit = "", ""
 		}
 	}
+}
+
+// isSide tells whether a bare number can be the side of a tin.
+func isSide(s Said) bool {
+	return s.Amount.IsSingle() && s.Amount.From.Cmp(measure.Whole(3)) > 0 && s.Amount.From.Cmp(measure.Whole(60)) < 0
 }
 
 // isOneOven tells whether a bare number and the fan's setting behind it are one

@@ -14,7 +14,7 @@ func (t Text) again(all []Said) []Said {
 	for i := 0; i < len(t.Words); i++ {
 		for next < len(all) && all[next].From <= i {
 			out = append(out, all[next])
-			if s := all[next]; s.Kind == Measure && !s.Struck {
+			if s := all[next]; !s.Struck && (s.Kind == Measure || last >= 0 && s.Kind == Count && s.Unit == "" && s.Amount.From.Cmp(measure.Whole(10)) >= 0) {
 				last = len(out) - 1
 			}
 			next++
@@ -23,7 +23,10 @@ func (t Text) again(all []Said) []Said {
 		if !ok || last < 0 || i-out[last].To > againReach {
 			continue
 		}
-		s := Said{Kind: Measure, Unit: out[last].Unit, Amount: out[last].Amount.Scale(factor), From: i, To: to, Again: true}
+		if t.word(to-1) == "one" {
+			factor = factor.Quo(out[last].Amount.From) // "half of one" teaspoon
+		}
+		s := Said{Kind: out[last].Kind, Unit: out[last].Unit, Amount: out[last].Amount.Scale(factor), From: i, To: to, Again: true}
 		if n := len(out) - 1; out[n].From == i {
 			out[n] = s // the "half" of "half that"
 		} else {
@@ -48,6 +51,9 @@ func (t Text) repeats(i int) (factor measure.Number, to int, ok bool) {
 		}
 		return measure.Whole(1), to, t.word(to) == "of" && t.word(to+1) != "the" && t.word(to+1) != "thing"
 	case "half":
+		if next == "of" && t.word(i+2) == "one" && t.endsAt(i+2) {
+			return measure.Ratio(1, 2), i + 3, true
+		}
 		return measure.Ratio(1, 2), i + 2, (next == "that" || next == "as") && t.ofFood(i+2)
 	case "twice", "double":
 		return measure.Whole(2), i + 2, next == "that" && t.ofFood(i+2)

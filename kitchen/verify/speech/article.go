@@ -49,7 +49,7 @@ func (t Text) articled(i int) (Said, bool) {
 		}
 		return s, false
 	}
-	if s.Kind == Heat {
+	if s.Kind == Heat || t.isHolder(s) {
 		return s, false
 	}
 	return s, !t.isIdiom(s)
@@ -85,6 +85,21 @@ func (t Text) ordinal(i int) (Said, bool) {
 		return Said{}, false
 	}
 	return Said{Kind: Measure, From: i, To: to, Unit: u, Amount: measure.Of(measure.Whole(1), u), Article: true, More: true}, true
+}
+
+// isHolder tells what something is kept or mixed in from an amount: "slake it in a
+// cup", "out of a jar".
+func (t Text) isHolder(s Said) bool {
+	if s.Unit != measure.Cup && !isPack[s.Unit] || t.word(s.To) == "of" {
+		return false
+	}
+	switch t.word(s.From - 1) {
+	case "in", "into", "from":
+		return true
+	case "of":
+		return t.word(s.From-2) == "out"
+	}
+	return false
 }
 
 // isIdiom tells "in a minute", "a second", "a day" from stretches of time.

@@ -29,6 +29,9 @@ func (t Text) degrees(s *Said) bool {
 	if said {
 		s.To, s.Bare = k, false
 	}
+	if isOvenNumber(number{value: s.Amount.From}) && t.scaleWords(s) {
+		said = true
+	}
 	before := *s
 	found := t.ovenWords(s)
 	if !said && (!found || s.Amount.From.Cmp(measure.Whole(80)) < 0) {
@@ -37,49 +40,6 @@ func (t Text) degrees(s *Said) bool {
 	}
 	s.Kind = Heat
 	s.Bare = !said
-	return true
-}
-
-// ovenWords reads whose setting it is: "fan", "in a fan oven", "with a fan",
-// "conventional".
-func (t Text) ovenWords(s *Said) bool {
-	k := s.To
-	if k > 0 && k <= len(t.Words) && t.Words[k-1].Stop == Sentence {
-		return false
-	}
-	for n := 0; n < 8; n++ {
-		switch w := t.word(k + n); w {
-		case "fan", "convection":
-			if n == 0 || t.isLeading(k, k+n) {
-				return t.isSettingOf(s, k+n, "fan")
-			}
-			return false
-		case "conventional":
-			return t.isSettingOf(s, k+n, "conventional")
-		case "in", "with", "the", "a", "for", "if", "you", "your", "on", "of", "using", "it's", "is", "that's", "use", "have", "has", "got", "you've", "you're", "forced", "yours", "were":
-		default:
-			return false
-		}
-		if t.Words[k+n].Stop == Sentence {
-			return false
-		}
-	}
-	return false
-}
-
-func (t Text) isLeading(from, to int) bool { return to-from <= 6 }
-
-// isSettingOf takes word k as the oven, unless it belongs to the number behind
-// it: "200 degrees, fan 180".
-func (t Text) isSettingOf(s *Said, k int, oven string) bool {
-	next := k + 1
-	if t.word(next) == "oven" || t.word(next) == "setting" {
-		next++
-	}
-	if n, ok := t.number(next); ok && isOvenNumber(n) && k == s.To && (t.Words[k-1].Stop == Clause || t.Words[next-1].Stop == None && t.Words[k-1].Stop != None) {
-		return false
-	}
-	s.Oven, s.To = oven, next
 	return true
 }
 
@@ -94,6 +54,9 @@ var (
 // isSetting tells whether a bare number is an oven's setting.
 func (t Text) isSetting(s Said, n number) bool {
 	if before := t.word(s.From - 1); s.Amount.IsSingle() && (t.onThermometer(n.to) || t.word(n.to) == "internal" || (before == "reads" || before == "says" || before == "say" || before == "read" || before == "show" || before == "shows" || before == "it's") && t.near(s.From, 12, probes)) && n.value.Cmp(measure.Whole(30)) >= 0 {
+		return true
+	}
+	if t.isRead(s, n) {
 		return true
 	}
 	if sought[t.word(s.From-1)] && t.near(s.From, 10, probes) && n.value.Cmp(measure.Whole(100)) >= 0 && (n.to >= len(t.Words) || !t.open(n.to-1) || joins[t.word(n.to)]) {
@@ -121,6 +84,20 @@ func (t Text) isSetting(s Said, n number) bool {
 	}
 	return t.besideHeat(s)
 }
+
+// isRead tells a number that a thermometer is to show: "thermometer in the thigh, and
+// the number you want to see is seventy-four."
+func (t Text) isRead(s Said, n number) bool {
+	before := t.word(s.From - 1)
+	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" {
+		return false
+	}
+	ends := n.to >= len(t.Words) || !t.open(n.to-1) || t.Words[n.to-1].Rest || joins[t.word(n.to)]
+	return ends && t.near(s.From, probeReach, SetOf("thermometer thermometers probe"))
+}
+
+// probeReach is how many words may stand between a thermometer and what it shows.
+const probeReach = 18
 
 // onThermometer tells whether "on the thermometer" stands at word i.
 func (t Text) onThermometer(i int) bool {

@@ -38,11 +38,23 @@ func (t Text) manner(s *Said) {
 	case "ish":
 		s.About = true
 	}
+	s.Each = s.Each || t.isPerThing(*s)
 	s.About = s.About || t.isNearly(*s)
 	t.bound(s)
 	for k := s.To; k < s.To+3 && t.open(k-1) && !isNumberWord(t.word(k)) && t.word(k) != "a"; k++ { // "a spoonful at a time", "one egg at a time"
 		s.Each = s.Each || t.word(k) == "at" && t.word(k+1) == "a" && t.word(k+2) == "time" || (t.word(k) == "on" || t.word(k) == "in") && t.word(k+1) == "each"
 	}
+}
+
+// isPerThing tells what each of several things gets: "each jar gets two cloves".
+func (t Text) isPerThing(s Said) bool {
+	for k := s.From - 1; k > 0 && k >= s.From-9 && t.Words[k].Stop != Sentence; k-- {
+		switch t.word(k) {
+		case "gets", "takes", "wants", "needs", "has":
+			return t.word(k-2) == "each" || t.word(k-2) == "every" || t.word(k-1) == "each"
+		}
+	}
+	return false
 }
 
 // bound reads "at least four hours", "up to three weeks".

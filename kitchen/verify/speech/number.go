@@ -135,7 +135,7 @@ func (t Text) phrase(i int) (number, bool) {
 func (t Text) spelledPart(i int) (number, bool) {
 	num, k := int64(1), i
 	w := t.word(i)
-	bare := w == "half" || w == "quarter"
+	bare := w == "half" || w == "quarter" || w == "third" && t.word(i+1) == "of" && t.word(i+2) == "a" && t.word(i-1) != "the"
 	if !bare {
 		if n, ok := small[w]; ok && n > 0 && n < 10 {
 			num = n
@@ -203,7 +203,10 @@ func (t Text) digitRun(i int) (number, bool) {
 		}
 		v = v*10 + d
 	}
-	if _, _, unit := t.unit(k, false); v < 100 || !unit && t.word(k) != "degrees" && t.word(k) != "fan" || !t.open(k-1) {
+	_, _, unit := t.unit(k, false)
+	measured := (unit || t.word(k) == "degrees" || t.word(k) == "fan") && t.open(k-1)
+	counting := v%10 == v/10%10+1 && v/10%10 == v/100+1 // "one two three"
+	if v < 100 || !measured && (counting || v%5 != 0 || isNumberWord(t.word(k))) {
 		return number{}, false
 	}
 	return number{value: measure.Whole(v), to: k, words: true}, true
@@ -249,8 +252,8 @@ func (t Text) hundreds(i int) (number, bool) {
 			k++
 		}
 		if more, end, ok := t.below100(k); ok && t.open(to-1) && !(k == to && more < 10 && tens[t.word(end)] > 0) { // "two hundred one eighty"
-			if t.word(end) == "hundred" && more > 20 && more%10 > 0 && k > to {
-				more, end = more-more%10, end-1 // "two hundred and twenty, two hundred with the fan"
+			if (t.word(end) == "hundred" || tens[t.word(end)] > 0) && more > 20 && more%10 > 0 && k > to {
+				more, end = more-more%10, end-1 // "two hundred and twenty two hundred with the fan"
 			}
 			v, to = v+more, end
 		}

@@ -40,7 +40,13 @@ func (t Text) isOtherwise(s Said) bool {
 
 // isOfPeople tells "between the four of them", "the two of us".
 func (t Text) isOfPeople(s Said) bool {
-	if t.word(s.From-1) != "the" || t.word(s.To) != "of" {
+	if t.word(s.From-1) != "the" {
+		return false
+	}
+	if t.word(s.From-2) == "between" && t.endsAt(s.To-1) {
+		return true // "a tablespoon between the two"
+	}
+	if t.word(s.To) != "of" {
 		return false
 	}
 	switch t.word(s.To + 1) {

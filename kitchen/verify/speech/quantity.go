@@ -120,16 +120,6 @@ func (t Text) ranged(s *Said, n number) bool {
 	return true
 }
 
-// isOtherOven tells "200, or 220 if it's a fan", whose second number is another
-// oven's and no upper end.
-func (t Text) isOtherOven(n, m number) bool {
-	if !isOvenNumber(n) || !isOvenNumber(m) || t.word(n.to) != "or" {
-		return false
-	}
-	setting := Said{To: m.to}
-	return t.ovenWords(&setting) && setting.Oven == "fan"
-}
-
 // part reads what follows a part: "half a cup", "a quarter of a teaspoon",
 // "half an hour", "three quarters cup", "half the butter", "half an onion".
 func (t Text) part(s Said, n number) (Said, bool) {

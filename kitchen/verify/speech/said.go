@@ -149,50 +149,6 @@ func (t Text) gas(i int) (Said, bool) {
 	return Said{Kind: Heat, Scale: "gas", Amount: measure.Of(n.value, ""), From: i, To: n.to}, true
 }
 
-// ovenFirst reads "fan 160", "a fan oven that would be one sixty degrees", "on an
-// electric oven you want 180", "in Celsius that's 120".
-func (t Text) ovenFirst(i int) (Said, bool) {
-	s := Said{Kind: Heat, From: i, Bare: true}
-	switch t.word(i) {
-	case "fan", "convection":
-		s.Oven = "fan"
-	case "electric", "conventional", "normal", "regular", "ordinary", "static":
-		if t.word(i+1) != "oven" && t.word(i) != "conventional" {
-			return Said{}, false
-		}
-		s.Oven = "conventional"
-	case "celsius", "centigrade":
-		s.Scale, s.Bare = "C", false
-	case "fahrenheit":
-		s.Scale, s.Bare = "F", false
-	default:
-		return Said{}, false
-	}
-	k := i + 1
-	n, ok := t.number(k)
-	for !ok && k <= i+ovenLeads && t.open(k-1) && ovenLead[t.word(k)] {
-		k++
-		n, ok = t.number(k)
-	}
-	if !ok || !isOvenNumber(n) || !t.open(k-1) || s.Oven != "fan" && k == i+1 {
-		return Said{}, false
-	}
-	if _, _, unit := t.unit(n.to, !n.words); unit {
-		return Said{}, false
-	}
-	s.Amount, s.To = measure.Of(n.value, ""), n.to
-	scale := s.Scale
-	if t.degrees(&s); s.Scale == "" {
-		s.Scale = scale
-	}
-	return s, true
-}
-
-// ovenLeads is how many of the words in ovenLead may stand between an oven and its setting.
-const ovenLeads = 6
-
-var ovenLead = SetOf("at to oven ovens it's that's is that would be make it you want you'll need go for so then about around a")
-
 func isOvenNumber(n number) bool {
 	return n.value.IsWhole() && n.value.Cmp(measure.Whole(80)) >= 0 && n.value.Cmp(measure.Whole(550)) <= 0
 }

@@ -8,6 +8,8 @@ import (
 const (
 	week  = measure.Unit("week")
 	month = measure.Unit("month")
+
+	fortnight = measure.Unit("fortnight")
 )
 
 // notUnits are words that measure's vocabulary knows as units and that speech
@@ -44,6 +46,10 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 		return "", i, false
 	case "week", "weeks":
 		return week, i + 1, true
+	case "pounder", "pounders":
+		return measure.Pound, i + 1, true
+	case "fortnight", "fortnights":
+		return fortnight, i + 1, true
 	case "month", "months":
 		return month, i + 1, true
 	case "mil", "mils", "mill", "mills":
@@ -73,11 +79,14 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 }
 
 // isTime tells units of time; measure does not know the week.
-func isTime(u measure.Unit) bool { return u == week || u == month || u.Kind() == measure.Time }
+func isTime(u measure.Unit) bool {
+	return u == week || u == month || u == fortnight || u.Kind() == measure.Time
+}
 
 var minutesIn = map[measure.Unit]measure.Number{
 	measure.Second: measure.Ratio(1, 60), measure.Minute: measure.Whole(1), measure.Hour: measure.Whole(60),
 	measure.Day: measure.Whole(24 * 60), week: measure.Whole(7 * 24 * 60), month: measure.Whole(30 * 24 * 60),
+	fortnight: measure.Whole(14 * 24 * 60),
 }
 
 // ladder has the units of time from the shortest on.

@@ -3,6 +3,7 @@ package written
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"benchproof/kitchen/food"
 	"benchproof/kitchen/measure"
@@ -69,6 +70,7 @@ func (b *Book) readLines() (index map[[2]int]int) {
 		for k, line := range c.Lines {
 			if line.Read && line.Food != "" {
 				index[[2]int{i, k}] = len(b.Items)
+				line.Equals = append(slices.Clip(line.Equals), alsoStated(line)...)
 				b.Items = append(b.Items, Item{Component: i, Line: line})
 				continue
 			}
@@ -76,6 +78,28 @@ func (b *Book) readLines() (index map[[2]int]int) {
 		}
 	}
 	return index
+}
+
+// alsoStated gives what a line states of its amount behind the food: "3 leeks, about
+// 600 g trimmed", "2 lb peaches (about 6)". What one of several weighs is none.
+func alsoStated(l recipe.Line) []measure.Amount {
+	if !l.HasAmount || l.Packs.Unit != "" || len(l.Plus) > 0 || len(l.Equals) > 0 {
+		return nil
+	}
+	_, behind, ok := strings.Cut(l.Text, l.Food)
+	if !ok {
+		return nil
+	}
+	var all []measure.Amount
+	for _, s := range speech.Find(cut(behind)) {
+		kind := s.Unit.Kind()
+		weighs := s.Kind == speech.Measure && (kind == measure.Mass || kind == measure.Volume) && kind != l.Amount.Unit.Kind()
+		counts := s.Kind == speech.Count && s.About && l.Amount.Unit.Kind() != measure.Count
+		if !s.Each && !s.Size && (weighs || counts) {
+			all = append(all, s.Amount)
+		}
+	}
+	return all
 }
 
 // readList makes the state of a component's list of ingredients.

@@ -132,7 +132,7 @@ func (b *Book) find(t speech.Text, place, number int) {
 			f.IsOven = s.Oven != "" || s.Scale == "gas" || f.Clause["oven"] || f.Clause["bake"] || f.Clause["smoker"]
 			last = &s
 		case speech.Time:
-			if n := len(b.Facts) - 1; n >= 0 && b.Facts[n].Kind == speech.Time && b.Facts[n].Place == place && s.From-b.Facts[n].To == 1 && t.At(s.From-1) == "or" {
+			if n := len(b.Facts) - 1; n >= 0 && b.Facts[n].Kind == speech.Time && b.Facts[n].Place == place && isOr(t, b.Facts[n].Said, s) {
 				b.Facts[n].Or = append(b.Facts[n].Or, s)
 				b.Facts[n].Text = t.Quote(b.Facts[n].From, s.To)
 				continue
@@ -154,6 +154,12 @@ func (b *Book) find(t speech.Text, place, number int) {
 		}
 		b.Facts = append(b.Facts, f)
 	}
+}
+
+// isOr tells whether a time is another word for the one before, or what may be
+// instead: "6 hours or overnight", "overnight, 12 hours".
+func isOr(t speech.Text, before, s speech.Said) bool {
+	return s.From-before.To == 1 && t.At(s.From-1) == "or" || s.From == before.To && (before.Night || s.Night)
 }
 
 // nounEnd gives the word behind the nouns that a number counts.

@@ -57,6 +57,9 @@ func newNames(items []Item, larder *food.Larder) *Names {
 		}
 		n.addKnown(it, i)
 	}
+	for i, it := range items {
+		n.addEveryday(Stems(it.Line.Food), i)
+	}
 	for w, of := range single {
 		if len(n.byHead[w]) > 0 {
 			continue
