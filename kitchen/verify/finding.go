@@ -85,6 +85,7 @@ func (c Checker) Check(r recipe.Recipe, cues []Cue) Report {
 	j.foods()
 	j.pairs()
 	j.steps()
+	j.heats()
 	j.missing()
 	return j.report()
 }

@@ -51,7 +51,7 @@ func (j *judge) foods() {
 // list has 350 g of tagliatelle.
 func (j *judge) judgeForeign(i int, food string) {
 	s := j.Said[i]
-	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) {
+	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) && !j.Text.Pronoun(s.To) {
 		return
 	}
 	spoons := s.Unit == measure.Teaspoon || s.Unit == measure.Tablespoon // of which too many are alike
@@ -238,6 +238,22 @@ func (j *judge) steps() {
 			text = settingFor(j.Said[i], f)
 		}
 		j.found(i, Finding{Kind: Differs, Written: text, Line: f.Line, Number: f.Number})
+	}
+}
+
+// leastHeat is the least heat, in either scale, that is one of cooking.
+var leastHeat = measure.Whole(40)
+
+// heats finds heats of what is cooked that no step writes: "take it to 92 on the
+// probe" where the recipe has no such thing.
+func (j *judge) heats() {
+	for i, s := range j.Said {
+		if s.Kind != speech.Heat || !j.isOpen(i) || j.finding[i] >= 0 || s.Bare && s.Oven == "" && !j.Text.Near(s.From, s.To, 6, "thermometer", "probe") {
+			continue
+		}
+		if s.Amount.From.Cmp(leastHeat) >= 0 && j.IsTarget(s) && !j.IsTold(s) {
+			j.found(i, Finding{Kind: NotWritten})
+		}
 	}
 }
 

@@ -78,6 +78,9 @@ func isMade(l recipe.Line) bool {
 func (j *judge) isSaid(n int) bool {
 	it := j.Book.Items[n]
 	for i, t := range j.Ties {
+		if t.Item == n && j.isBarePart(i, n) {
+			return true
+		}
 		if t.Aside && !j.agreed[i] || t.Item < 0 || j.Said[i].Kind == speech.Share || about.Loose[j.Said[i].Amount.Unit] {
 			continue
 		}
@@ -90,6 +93,13 @@ func (j *judge) isSaid(n int) bool {
 		}
 	}
 	return j.isSaidOfEach(n) || j.spokenParts(n)
+}
+
+// isBarePart tells a part that says the amount of line n without its unit: "the brown
+// sugar, three quarters" of a cup.
+func (j *judge) isBarePart(i, n int) bool {
+	s, l := j.Said[i], j.Book.Items[n].Line
+	return s.Kind == speech.Share && !s.Amount.From.IsZero() && l.Amount.Unit != measure.Each && same.Ranges(s.Amount.Range, l.Amount.Range)
 }
 
 // eachReach is how many words back the foods stand of which each has an amount.
@@ -175,7 +185,18 @@ func (j *judge) isFactSaid(n int) bool {
 			return true
 		}
 	}
-	return j.isSaidBare(f)
+	return f.Night && j.isOverNight() || j.isSaidBare(f)
+}
+
+// isOverNight tells whether the talk says in other words that something takes a
+// night: "last night I put the fruit down".
+func (j *judge) isOverNight() bool {
+	for i, w := range j.Text.Words {
+		if w.Text == "night" && (j.Text.At(i-1) == "last" || j.Text.At(i-1) == "all" || j.Text.At(i-1) == "through") || w.Text == "morning" && (j.Text.At(i-1) == "till" || j.Text.At(i-1) == "until" || j.Text.At(i-1) == "next") {
+			return true
+		}
+	}
+	return false
 }
 
 // isSaidBare tells whether the number of a time or a heat was said without its
@@ -183,7 +204,7 @@ func (j *judge) isFactSaid(n int) bool {
 // to say seventy four". Such a number contradicts nothing; but it has been said.
 func (j *judge) isSaidBare(f written.Fact) bool {
 	for i, s := range j.Said {
-		if s.Kind != speech.Count || j.Ties[i].Item >= 0 || len(written.Nouns(j.Text, s)) > 0 && !s.More && j.Text.At(s.From-1) != "for" || j.agreed[i] || s.Struck || j.Book.Distance(f.Place, j.PlaceOf(i)) > 1 {
+		if s.Kind != speech.Count || j.Ties[i].Item >= 0 || len(written.Nouns(j.Text, s)) > 0 && !s.More && j.Text.At(s.From-1) != "for" || j.agreed[i] || s.Struck || min(j.Book.Distance(f.Place, j.PlaceOf(i)), j.Book.Distance(f.Place, j.placeBefore(i))) > 1 {
 			continue
 		}
 		if f.Kind == speech.Time && same.Ranges(s.Amount.Range, f.Figure()) {
@@ -194,6 +215,17 @@ func (j *judge) isSaidBare(f written.Fact) bool {
 		}
 	}
 	return false
+}
+
+// placeBefore is the place of the fact that was said last before number i, else where
+// the talk is.
+func (j *judge) placeBefore(i int) int {
+	for p := i - 1; p >= 0; p-- {
+		if n := j.Ties[p].Fact; n >= 0 && j.Ties[p].Agrees && j.Book.Facts[n].Place >= 0 {
+			return j.Book.Facts[n].Place
+		}
+	}
+	return j.PlaceOf(i)
 }
 
 func (j *judge) factOften(n, i int) bool {

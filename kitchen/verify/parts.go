@@ -34,7 +34,18 @@ func (j *judge) parts(n int, said []int) (open []int) {
 		j.agree(open)
 		return nil
 	}
-	return open
+	return j.lastPart(open)
+}
+
+// lastPart keeps only the last of amounts that go on with one another and do not add
+// up: "half a cup, and then another half".
+func (j *judge) lastPart(open []int) []int {
+	n := len(open)
+	if n < 2 || !j.Said[open[n-1]].More {
+		return open
+	}
+	j.agree(open[:n-1])
+	return open[n-1:]
 }
 
 // maxParts is in how many parts a food goes in at most.

@@ -50,6 +50,7 @@ const (
 // readTalk makes a caption of each line and takes the marks out of it.
 func (c *cut) readTalk(talk string) {
 	at := rest
+	talk = inlineMark.ReplaceAllStringFunc(talk, func(m string) string { return strings.ReplaceAll(m, "\n", " ") })
 	for line := range strings.Lines(talk) {
 		line = strings.TrimSpace(line)
 		if notSaid, ok := strings.CutPrefix(line, "@notsaid "); ok {

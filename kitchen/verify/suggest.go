@@ -14,6 +14,9 @@ func (j *judge) suggest(i int, f Finding) string {
 	at := episode.Timecode(int(f.At.Seconds()))
 	switch f.Kind {
 	case NotWritten:
+		if j.Ties[i].Foreign == "" {
+			return fmt.Sprintf("At %s the cut says “%s”, and the recipe does not: write it in, or take it out of the cut.", at, f.Said)
+		}
 		return fmt.Sprintf("At %s the cut says “%s %s”, and the recipe has none: write it in, or take it out of the cut.", at, f.Said, j.Ties[i].Foreign)
 	case Pair:
 		return fmt.Sprintf("At %s: %s", at, f.Suggest)

@@ -150,6 +150,12 @@ func (r *Reading) takeUnit(i, n int) {
 		return
 	}
 	before := r.Said[i-1]
+	if r.Text.At(s.To) == "again" {
+		for p := i - 1; p > 0 && before.Kind != speech.Measure && s.From-r.Said[p].To < carryReach; p-- {
+			before = r.Said[p-1] // "flour, three again"
+		}
+		before.To = max(before.To, s.From-1)
+	}
 	if r.isOfThem(s.To) {
 		return // "peaches, two pounds, that's about six of them"
 	}
@@ -217,6 +223,9 @@ func (r *Reading) scoreBehind(s speech.Said, m written.Mention) float64 {
 	}
 	if r.Text.Words[s.To-1].Stop == speech.Clause {
 		score -= 1.5
+	}
+	if s.Kind != speech.Share && r.Text.At(s.To) == "and" {
+		score -= 1.2 // "sugar, 75 grams, and currants"
 	}
 	if s.Kind != speech.Share && owned[r.Text.At(s.To)] {
 		score -= 1.2 // "a tablespoon, the raisins"

@@ -42,7 +42,7 @@ var (
 	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl buddy pal roommate fiancé fiancée missus butcher baker farmer")
 	crowds = speech.SetOf("people folks somebody someone everybody everyone anybody anyone nobody others cooks chefs bakers italians americans")
 	many   = speech.SetOf("most some many other all lots few")
-	verbs  = speech.SetOf("use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
+	verbs  = speech.SetOf("forgot forgets left kept burned burnt dropped ruined use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
 )
 
 // agents are verbs of which only people are the subject: what is cooked does not
@@ -170,6 +170,8 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 			return true
 		case w == "they" && (agents[r.Text.At(k+1)] || verbs[r.Text.At(k+1)] && (r.Text.At(k+2) == "it" || r.Text.At(k+2) == "them")):
 			return true
+		case kin[w] && r.isOnlyLike(k):
+			return false // "it's what my nan did"
 		case (kin[w] || crowds[w]) && r.isObject(s.From-1):
 			return false // "nobody can say it, two teaspoons of that"
 		case (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || verbs[r.Text.At(k+2)] && r.Text.At(k+2) != "do"):
@@ -177,6 +179,16 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 		case many[w] && k+2 < len(words) && (verbs[words[k+2].Text] && words[k+1].Text != "of"):
 			return true
 		}
+	}
+	return false
+}
+
+// isOnlyLike tells whether the one named at word k only stands for a way of doing it:
+// "like my mother did", "what my nan did".
+func (r *Reading) isOnlyLike(k int) bool {
+	switch r.Text.At(k - 2) {
+	case "what", "how", "like", "as", "way":
+		return true
 	}
 	return false
 }
@@ -210,10 +222,10 @@ func isMachine(t speech.Text, i int) bool {
 // told are words of somebody telling of something else than what to do now.
 var told = speech.SetOf(`was were had once would been could did went took stayed stay lasted spent waited grew sat stood usually ago`)
 
-// isTold tells whether a time that does not agree belongs to a story: "it would
+// IsTold tells whether a time that does not agree belongs to a story: "it would
 // stay hot for six hours". A verb of the kitchen shortly before it says
 // otherwise: "then you bake it for six hours".
-func (r *Reading) isTold(s speech.Said) bool {
+func (r *Reading) IsTold(s speech.Said) bool {
 	words := r.Text.Words
 	story := false
 	for k := s.From - 1; k >= 0 && k >= s.From-8 && !r.Text.Parts(k); k-- {

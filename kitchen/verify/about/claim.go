@@ -21,6 +21,7 @@ const (
 	scoreSlip    = 1.0  // the number is right and the unit is not
 	scoreHandled = 0.5  // a host gives something its time
 	scoreOnce    = 2.7  // taken off a sum of times: one of them is likelier
+	scoreWithin  = 2.0  // taken off where one is the end of a longer time and the other is not
 	scoreOther   = 0.5  // taken off where the verb is another step's
 	leastWords   = 1.0  // shared words without which nothing is tied elsewhere
 	leastBeside  = 0.75 // the same one step away
@@ -84,6 +85,9 @@ func (c claim) scoreTime() float64 {
 	if c.s.More != c.f.More {
 		score -= 0.5
 	}
+	if !c.f.Total && !c.f.Part && c.r.isLast(c.s) {
+		score -= scoreWithin // "for the last ten minutes" is no frying of ten
+	}
 	if c.s.Unit == c.f.Unit {
 		score += scoreUnit
 	}
@@ -94,6 +98,12 @@ func (c claim) scoreTime() float64 {
 		score += scoreNext
 	}
 	return score
+}
+
+// isLast tells "for the last ten minutes".
+func (r *Reading) isLast(s speech.Said) bool {
+	w := r.Text.At(s.From - 1)
+	return (w == "last" || w == "final") && r.Text.At(s.From-2) == "the"
 }
 
 // isEarned tells whether enough speaks for a claim.
@@ -133,7 +143,7 @@ func (c claim) least() float64 {
 
 func (c claim) isTimeEarned() bool {
 	switch {
-	case c.equal && c.distance <= 1:
+	case c.equal && c.distance <= 1, c.s.Rate:
 		return true
 	case !c.equal && c.distance > 1 && c.shared+c.verb < 1.4:
 		return false

@@ -27,7 +27,7 @@ func (r *Reading) tieFact(i int) {
 		s.Kind = speech.Count
 	}
 	if s.Kind == speech.Room {
-		nouns = written.Nouns(r.Text, s)
+		nouns = slices.DeleteFunc(written.Nouns(r.Text, s), func(w string) bool { return !speech.IsVessel(w) })
 	}
 
 	around := r.around(i)
@@ -69,6 +69,9 @@ func isPossible(s speech.Said, f written.Fact) bool {
 	if f.Total {
 		return EqualFact(s, f)
 	}
+	if s.Rate != f.Rate {
+		return false
+	}
 	switch {
 	case s.Kind == speech.Heat:
 		return isHeatPossible(s, f)
@@ -97,7 +100,7 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	if part && f.Part && behindParts[r.Text.At(s.To)] && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) {
 		return false // "it's got thirty seconds left"
 	}
-	return !f.Total && part == f.Part && !r.isTold(s)
+	return !f.Total && part == f.Part && !r.IsTold(s)
 }
 
 var behindParts = speech.SetOf("left in gone later into")

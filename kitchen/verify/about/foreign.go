@@ -91,7 +91,8 @@ const foreignBack = 3
 // tablespoons".
 func (r *Reading) tieForeignBefore(i int) bool {
 	s := r.Said[i]
-	if r.Book.Larder == nil || s.Kind != speech.Measure || s.Unit.Kind() == measure.Count || s.More {
+	counted := s.Kind == speech.Count && s.Amount.From.Cmp(measure.Whole(maxCount)) <= 0 && r.Text.Pronoun(s.To)
+	if r.Book.Larder == nil || s.More || !counted && (s.Kind != speech.Measure || s.Unit.Kind() == measure.Count) {
 		return false
 	}
 	for end := s.From; end > 0 && end >= s.From-foreignBack; end-- {
@@ -103,14 +104,47 @@ func (r *Reading) tieForeignBefore(i int) bool {
 				continue
 			}
 			name, sound := r.nameAt(end-n, n)
-			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end)) {
+			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To)) {
 				r.Ties[i].Foreign = name
 				return true
 			}
 		}
 	}
+	return r.tieBracketed(i)
+}
+
+// bracketed is how many words may stand between two commas behind a food.
+const bracketed = 6
+
+// tieBracketed finds a foreign food whose amount stands behind an aside: "And soy
+// sauce, don't make a face, two teaspoons."
+func (r *Reading) tieBracketed(i int) bool {
+	s, words := r.Said[i], r.Text.Words
+	if s.From < 2 || words[s.From-1].Stop != speech.Clause || words[s.To-1].Stop == speech.None {
+		return false
+	}
+	end := s.From - 1
+	for end > 0 && s.From-end <= bracketed && words[end-1].Stop == speech.None {
+		end--
+	}
+	if end == 0 || words[end-1].Stop != speech.Clause {
+		return false
+	}
+	for n := 3; n >= 1; n-- {
+		if end-n < 1 || words[end-n-1].Stop == speech.None && !begins[words[end-n-1].Text] {
+			continue
+		}
+		name, sound := r.nameAt(end-n, n)
+		if head := words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] {
+			r.Ties[i].Foreign = name
+			return true
+		}
+	}
 	return false
 }
+
+// begins are words with which a list goes on.
+var begins = speech.SetOf("and then plus also now some the")
 
 // isAlone tells whether number i and light words are a sentence, from a word on: "I
 // put in whisky. It's three tablespoons."
@@ -122,8 +156,14 @@ func (r *Reading) isAlone(from, i int) bool {
 // isListEntry tells whether a food and number i behind it stand alone between two
 // stops, as in a list: "Worcestershire sauce, three tablespoons."
 func (r *Reading) isListEntry(i, from, to int) bool {
-	s := r.Said[i]
-	return to == s.From && from > 0 && r.Text.Words[from-1].Stop != speech.None && r.Text.Words[to-1].Stop == speech.Clause && r.Text.Words[s.To-1].Stop != speech.None
+	s, words := r.Said[i], r.Text.Words
+	if to != s.From || from == 0 || !measuresWell[s.Unit] {
+		return false
+	}
+	if words[from-1].Stop != speech.None {
+		return words[to-1].Stop == speech.Clause && words[s.To-1].Stop != speech.None
+	}
+	return begins[words[from-1].Text] && r.Text.At(s.To) != "of" && len(r.mentionsAt(s.To, s.To+2)) == 0
 }
 
 // isOrdered tells whether the host does something with what is named at a word.
@@ -160,12 +200,18 @@ var pieces = speech.SetOf("square slice rasher sheet strip cube spoon spoonful s
 const maxCount = 20
 
 // deeds are orders that leave no doubt that something goes into the dish.
-var deeds = speech.SetOf("add adding crack throw toss chop grate squeeze slice stir drop pop whisk")
+var deeds = speech.SetOf("put putting chuck bung sling lob whack add adding crack throw toss chop grate squeeze slice stir drop pop whisk")
+
+// puts are those of them that say it from further off: "I put in eggs as well, two".
+var puts = speech.SetOf("put putting add adding chuck bung sling lob throw")
 
 // isDoneTo tells whether one of them stands right before a number.
 func (r *Reading) isDoneTo(i int) bool {
 	s := r.Said[i]
-	for k := s.From - 1; k >= 0 && k >= s.From-3 && !r.Text.Parts(k); k-- {
+	for k := s.From - 1; k >= 0 && k >= s.From-8 && !r.Text.Parts(k); k-- {
+		if k < s.From-3 && !puts[r.Text.Words[k].Text] {
+			continue
+		}
 		if deeds[r.Text.Words[k].Text] {
 			return true
 		}
@@ -199,7 +245,7 @@ var drinks = speech.SetOf("tea coffee beer wine cider lemonade squash")
 
 // orders are words by which a host tells what to do.
 var orders = speech.SetOf(`add adding spread brush put take need use stir whisk pour tip sprinkle measure weigh mix crack in with plus and then drop
-	fold rub beat toss grate chop throw goes go get grab squeeze`)
+	fold rub beat toss grate chop chuck bung sling lob throw goes go get grab squeeze`)
 
 // IsInstruction tells whether the host does something with what number i
 // measures.
@@ -210,5 +256,5 @@ func (r *Reading) IsInstruction(i int) bool {
 			return true
 		}
 	}
-	return false
+	return r.isDoneTo(i)
 }

@@ -71,8 +71,8 @@ func isTenfold(s, h speech.Said) bool {
 	return same.Ranges(s.Amount.Range, h.Amount.Range.Scale(ten)) || same.Ranges(s.Amount.Range.Scale(ten), h.Amount.Range)
 }
 
-// isTarget tells a heat that something is brought to: "until it hits ninety".
-func (r *Reading) isTarget(s speech.Said) bool {
+// IsTarget tells a heat that something is brought to: "until it hits ninety".
+func (r *Reading) IsTarget(s speech.Said) bool {
 	if r.leadOf(s) == "to" {
 		return true
 	}
@@ -82,7 +82,7 @@ func (r *Reading) isTarget(s speech.Said) bool {
 			if w := r.Text.At(k - 1); w == "waiting" || w == "looking" || w == "aiming" || w == "after" {
 				return true
 			}
-		case "until", "till", "reach", "reaches", "hits", "hit", "reads", "read", "see", "gets", "get", "comes", "come", "want", "wants", "need", "needs":
+		case "say", "says", "show", "shows", "until", "till", "reach", "reaches", "hits", "hit", "reads", "read", "see", "gets", "get", "comes", "come", "want", "wants", "need", "needs":
 			return true
 		}
 	}
@@ -104,7 +104,7 @@ func (c claim) scoreHeat() float64 {
 	switch oven := c.r.isOfOven(c.s); {
 	case oven && c.f.IsOven:
 		score += scoreOven
-	case c.f.IsOven && c.s.Scale != "" && c.r.isTarget(c.s):
+	case c.f.IsOven && c.s.Scale != "" && c.r.IsTarget(c.s):
 		score -= 3 // "you want it at 180 Celsius" is said of what is cooked
 	case oven != c.f.IsOven:
 		score -= 1.5
@@ -127,7 +127,7 @@ func (c claim) isHeatEarned() bool {
 	if !c.f.IsOven && c.r.Text.Near(c.s.From, c.s.To, 12, "thermometer", "probe", "internal") {
 		shared += scoreHandled
 	}
-	if !c.f.IsOven && c.r.isTarget(c.s) {
+	if !c.f.IsOven && c.r.IsTarget(c.s) {
 		shared += scoreHandled
 	}
 	return shared >= c.least()

@@ -40,6 +40,7 @@ func Read(t speech.Text, b *written.Book, scale same.Scale) *Reading {
 		r.Said[i].Oven = r.ovenOf(i)
 	}
 	r.Mentions = b.Mentions(t)
+	r.splitSums()
 	r.Places = place(b, t)
 	r.Ties = make([]Tie, len(r.Said))
 	r.tieFoods()

@@ -13,10 +13,12 @@ import (
 // nobody else says it.
 
 const (
-	nearFood   = 24 // words to the mention of a food whose amount a number equals
-	nearCount  = 6  // the same for a count
-	leastEqual = 0.3
-	leastMoved = 1.5 // the score of a fact that a number may be moved to
+	nearFood    = 24 // words to the mention of a food whose amount a number equals
+	nearCount   = 6  // the same for a count
+	pronounFood = 60 // the same for "700 grams of that"
+	besideFood  = 12 // words to the mention of a food beside an amount that was said of another before
+	leastEqual  = 0.3
+	leastMoved  = 1.5 // the score of a fact that a number may be moved to
 )
 
 // reconcile ties numbers to what they equal.
@@ -41,9 +43,24 @@ func (r *Reading) reconcile() {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
 		}
 	}
+	r.spread()
 	r.move()
 	r.mishear()
 	r.rescue()
+}
+
+// spread gives an amount that was said of its line before to another line beside it
+// whose own it is and that nobody says: "buttermilk, the same as the meal".
+func (r *Reading) spread() {
+	for i, s := range r.Said {
+		t := &r.Ties[i]
+		if t.Item < 0 || t.Aside || s.Kind == speech.Share || !r.EqualItem(s, t.Item) || !r.isItemSaid(t.Item, i) {
+			continue
+		}
+		if n := r.equalItem(i); n >= 0 && n != t.Item && r.GapTo(i, n) <= besideFood && r.GapTo(i, t.Item) > 0 {
+			t.Item = n
+		}
+	}
 }
 
 // equalItem gives the item near number i that it equals and that nobody else
@@ -56,6 +73,8 @@ func (r *Reading) equalItem(i int) int {
 	reach := nearFood
 	if s.Kind == speech.Count {
 		reach = nearCount
+	} else if r.Text.At(s.To) == "of" && pronouns[r.Text.At(s.To+1)] {
+		reach = pronounFood
 	}
 	best, closest := -1, reach+1
 	for _, m := range r.Mentions {

@@ -58,7 +58,7 @@ func (r *Reading) handled(s speech.Said) float64 {
 			return scoreHandled // "that's gonna go three hours"
 		case into[w] && (r.Text.At(s.From-1) == "for" || k == s.From-1 && r.Text.At(k-1) != "minutes"):
 			return scoreHandled
-		case gives[w] && things[r.Text.At(k+1)], (things[w] || w == "it's" || w == "they've" || w == "that's" || w == "you've") && wants[r.Text.At(k+1)]:
+		case gives[w] && things[r.Text.At(k+1)], (things[w] || contracted[w]) && (wants[r.Text.At(k+1)] || light[r.Text.At(k+1)] && wants[r.Text.At(k+2)]):
 			return scoreHandled
 		}
 	}
@@ -68,6 +68,9 @@ func (r *Reading) handled(s speech.Said) float64 {
 // opens tells whether nothing but light words stand before a number in its
 // sentence.
 func (r *Reading) opens(s speech.Said) bool {
+	if s.From > 0 && r.Text.Words[s.From-1].Stop != speech.None && r.Text.Words[s.To-1].Stop != speech.None {
+		return true // "more fire, twenty minutes, so the edges"
+	}
 	k := s.From - 1
 	for k > 0 && !r.Text.Parts(k) && opening[r.Text.At(k)] && s.From-k < 5 {
 		k--
@@ -93,12 +96,14 @@ func (r *Reading) isOfThing(k int) bool {
 }
 
 var (
-	lasts  = speech.SetOf("be take")
-	wills  = speech.SetOf("gonna going will")
-	gives  = speech.SetOf("get give gives giving leave leaving let")
-	things = speech.SetOf("it them they that these those this")
-	wants  = speech.SetOf("wants want needs need has have had gets get got go goes")
-	into   = speech.SetOf("in back on leave left let")
+	contracted = speech.SetOf("it's they've that's you've it'll they'll that'll you'll")
+	light      = speech.SetOf("only just really all still")
+	lasts      = speech.SetOf("be take")
+	wills      = speech.SetOf("gonna going will")
+	gives      = speech.SetOf("get give gives giving leave leaving let")
+	things     = speech.SetOf("it them they that these those this")
+	wants      = speech.SetOf("wants want needs need has have had gets get got go goes")
+	into       = speech.SetOf("in back on leave left let")
 )
 
 // isNext tells whether fact n is the next time in the method behind the one that

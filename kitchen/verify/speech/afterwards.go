@@ -11,6 +11,10 @@ func (t Text) takesBackAt(k int) bool {
 		return true
 	case "right":
 		return before == "not"
+	case "saying":
+		return before == "i"
+	case "mistake", "bad":
+		return before == "my"
 	case "wrong":
 		return true
 	case "wait":
@@ -34,7 +38,11 @@ const (
 func (t Text) strike(all []Said) {
 	for i := 0; i+1 < len(all); i++ {
 		s, next := &all[i], all[i+1]
-		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) || next.From == s.To {
+		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) || next.From == s.To && t.open(s.To-1) {
+			continue
+		}
+		if t.isCounted(*s, next) || t.isStutter(*s, next) {
+			s.Struck = true
 			continue
 		}
 		reach := takenBack
@@ -47,6 +55,26 @@ func (t Text) strike(all []Said) {
 		}
 		s.Struck = said || t.takesBackWithin(*s, next) // "did I say three hundred grams? Two hundred."
 	}
+}
+
+// isCounted tells a spoon that is counted aloud: "one teaspoon, two teaspoons".
+func (t Text) isCounted(s, next Said) bool {
+	return s.Kind == Measure && s.Unit == next.Unit && !s.Article && next.From-s.To <= 1 && next.Amount.From.Equal(s.Amount.From.Add(measure.Whole(1)))
+}
+
+// isStutter tells a number that is begun and begun again: "two hundred … two hundred
+// and twenty-five".
+func (t Text) isStutter(s, next Said) bool {
+	n := s.To - s.From
+	if next.From != s.To || s.Digits || next.To-next.From <= n {
+		return false
+	}
+	for k := range n {
+		if t.word(s.From+k) != t.word(next.From+k) {
+			return false
+		}
+	}
+	return true
 }
 
 // balks tells whether the speaker stops at word i: "no", "hang on", "wait".
@@ -97,6 +125,8 @@ func (t Text) together(all []Said) {
 		switch w := t.word(s.To); {
 		case next.Kind == Heat && next.Oven == "fan" && t.isOneOven(*s, next):
 			s.Kind, s.Bare, s.Scale = Heat, true, next.Scale
+		case next.Kind == Heat && next.Scale != "" && t.isSameHeat(*s, next):
+			s.Kind, s.Bare = Heat, true
 		case next.Kind == Length && next.From-s.To == 1 && (w == "by" || w == "x"):
 			s.Kind, s.Unit, s.Amount.Unit = Length, next.Unit, next.Amount.Unit
 		case next.Kind == Count && next.Unit == "" && next.From-s.To == 1 && (w == "by" || w == "x") && isSide(*s) && isSide(next):
@@ -104,6 +134,20 @@ func (t Text) together(all []Said) {
 			s.Amount.Unit, all[i+1].Amount.Unit = "", ""
 		}
 	}
+}
+
+// isSameHeat tells whether a bare number is a heat that is said again on another
+// scale: "a hundred and ninety, which is 375 Fahrenheit".
+func (t Text) isSameHeat(s, next Said) bool {
+	if !isOvenNumber(number{value: s.Amount.From}) || next.From-s.To > 4 || next.From == s.To {
+		return false
+	}
+	for k := s.To; k < next.From; k++ {
+		if w := t.word(k); w != "which" && w != "is" && w != "that's" && w != "so" && w != "or" && w != "about" && w != "it's" && w != "and" {
+			return false
+		}
+	}
+	return true
 }
 
 // isSide tells whether a bare number can be the side of a tin.

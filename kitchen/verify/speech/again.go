@@ -42,7 +42,7 @@ func (t Text) repeats(i int) (factor measure.Number, to int, ok bool) {
 	next := t.word(i + 1)
 	switch t.word(i) {
 	case "same":
-		if t.word(i-1) != "the" || !t.open(i-1) {
+		if (t.word(i-1) != "the" || !t.open(i-1)) && t.word(i+1) != "of" {
 			return factor, i, false
 		}
 		to = i + 1

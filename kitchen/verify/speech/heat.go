@@ -56,7 +56,7 @@ func (t Text) isSetting(s Said, n number) bool {
 	if before := t.word(s.From - 1); s.Amount.IsSingle() && (t.onThermometer(n.to) || t.word(n.to) == "internal" || (before == "reads" || before == "says" || before == "say" || before == "read" || before == "show" || before == "shows" || before == "it's") && t.near(s.From, 12, probes)) && n.value.Cmp(measure.Whole(30)) >= 0 {
 		return true
 	}
-	if t.isRead(s, n) {
+	if t.isRead(s, n) || t.isOfHundreds(s) {
 		return true
 	}
 	if sought[t.word(s.From-1)] && t.near(s.From, 10, probes) && n.value.Cmp(measure.Whole(100)) >= 0 && (n.to >= len(t.Words) || !t.open(n.to-1) || joins[t.word(n.to)]) {
@@ -83,6 +83,12 @@ func (t Text) isSetting(s Said, n number) bool {
 		return t.near(s.From, 8, ovens)
 	}
 	return t.besideHeat(s)
+}
+
+// isOfHundreds tells "in the oven, four and a quarter", which means 425.
+func (t Text) isOfHundreds(s Said) bool {
+	v := s.Amount.From.Mul(measure.Whole(4))
+	return s.Amount.IsSingle() && !s.Amount.From.IsWhole() && v.IsWhole() && v.Cmp(measure.Whole(8)) > 0 && v.Cmp(measure.Whole(22)) < 0 && t.near(s.From, 4, SetOf("oven preheat preheated"))
 }
 
 // isRead tells a number that a thermometer is to show: "thermometer in the thigh, and
@@ -114,7 +120,7 @@ func (t Text) isBrought(s Said, n number) bool {
 	for w := t.word(lead); w == "about" || w == "around" || w == "a" || w == "roughly"; w = t.word(lead) {
 		lead--
 	}
-	if w := t.word(lead); w != "to" && w != "at" || !n.short && n.to < len(t.Words) && t.open(n.to-1) && !joins[t.word(n.to)] {
+	if w := t.word(lead); w != "to" && w != "at" || !n.short && n.to < len(t.Words) && t.open(n.to-1) && !joins[t.word(n.to)] && !t.near(s.From, 10, ovens) {
 		return false
 	}
 	if _, _, unit := t.unit(n.to, false); unit {

@@ -1,5 +1,7 @@
 package speech
 
+import "benchproof/kitchen/measure"
+
 var (
 	vague   = SetOf("about around roughly approximately nearly almost maybe perhaps approx circa say generous scant heaped heaping rounded good")
 	further = SetOf("another further extra more additional")
@@ -39,11 +41,32 @@ func (t Text) manner(s *Said) {
 		s.About = true
 	}
 	s.Each = s.Each || t.isPerThing(*s)
+	s.Rate = s.Kind == Time && t.isRate(s.To)
 	s.About = s.About || t.isNearly(*s)
 	t.bound(s)
 	for k := s.To; k < s.To+3 && t.open(k-1) && !isNumberWord(t.word(k)) && t.word(k) != "a"; k++ { // "a spoonful at a time", "one egg at a time"
 		s.Each = s.Each || t.word(k) == "at" && t.word(k+1) == "a" && t.word(k+2) == "time" || (t.word(k) == "on" || t.word(k) == "in") && t.word(k+1) == "each"
 	}
+}
+
+// isRate tells whether "a pound", "to the kilo", "per 500 g" stands at word i.
+func (t Text) isRate(i int) bool {
+	k := i + 1
+	switch t.word(i) {
+	case "a", "per":
+	case "to", "for":
+		if w := t.word(k); w != "the" && w != "each" && w != "every" {
+			return false
+		}
+		k++
+	default:
+		return false
+	}
+	if n, ok := t.number(k); ok {
+		k = n.to
+	}
+	u, _, ok := t.unit(k, true)
+	return ok && u.Kind() == measure.Mass
 }
 
 // isPerThing tells what each of several things gets: "each jar gets two cloves".

@@ -62,21 +62,29 @@ func (t Text) isOfVessel(s Said) bool {
 	if s.Unit.Kind() != measure.Volume {
 		return false
 	}
-	for k := s.From - 1; k >= s.From-3 && t.open(k); k-- {
-		if w := t.word(k); w == "hold" || w == "holds" {
-			return t.word(s.To) != "of"
-		}
+	lead := s.From - 1
+	for vague[t.word(lead)] {
+		lead--
+	}
+	if w := t.word(lead); w == "hold" || w == "holds" {
+		return t.word(s.To) != "of"
 	}
 	if !t.open(s.To - 1) {
 		return false
 	}
-	for k := s.To; k < s.To+3 && t.open(k-1) && !joins[t.word(k)]; k++ {
+	if spoons[s.Unit] && s.Unit != measure.Cup {
+		return false
+	}
+	for k := s.To; k < s.To+3 && t.open(k-1) && !joins[t.word(k)] && t.word(k) != "other" && t.word(k) != "another"; k++ {
 		if holders[t.word(k)] {
 			return t.word(k+1) != "of" && (k == s.To || !strings.HasSuffix(t.word(s.To-1), "s")) // "a two gallon stock pot"
 		}
 	}
 	return false
 }
+
+// IsVessel tells whether a word names what holds food or water.
+func IsVessel(word string) bool { return holders[word] }
 
 var holders = SetOf("dish pot pan saucepan casserole bowl jug basin mould mold crate bucket cooker barrel kettle flask tank drum tub")
 
@@ -132,9 +140,12 @@ func (t Text) turnsAround(s Said) bool {
 // behind word i.
 func (t Text) near(i, reach int, words map[string]bool) bool {
 	for k := max(0, i-reach); k < min(len(t.Words), i+reach); k++ {
-		if words[t.Words[k].Text] {
+		if w := t.Words[k].Text; words[w] && !(w == "baking" && bakings[t.word(k+1)]) {
 			return true
 		}
 	}
 	return false
 }
+
+// bakings are what is called after baking and says nothing of an oven.
+var bakings = SetOf("powder soda tray sheet paper parchment tin dish potato potatoes apple apples")

@@ -1,10 +1,17 @@
 package speech
 
 import (
+	"strings"
+
 	"benchproof/kitchen/measure"
 )
 
 var manners = SetOf("heaped heaping level rounded scant generous good big large small little fat whole full flat nice proper solid extra decent tiny more quick very further couple heaped-up long short additional")
+
+// spoons are what nobody measures mostSpoons of by one at a time.
+var spoons = map[measure.Unit]bool{measure.Teaspoon: true, measure.Tablespoon: true, measure.Cup: true, measure.Pinch: true}
+
+const mostSpoons = 25
 
 // sizes are words that make a cup one of those in the cupboard.
 var sizes = SetOf("small big large little tiny nice")
@@ -158,6 +165,9 @@ func (t Text) part(s Said, n number) (Said, bool) {
 // else a count.
 func (t Text) bare(s Said, n number) (Said, bool) {
 	if t.isSetting(s, n) {
+		if t.isOfHundreds(s) {
+			s.Amount = s.Amount.Scale(measure.Whole(100))
+		}
 		s.Kind, s.Bare = Heat, true
 		t.ovenWords(&s)
 		return s, true
@@ -198,6 +208,12 @@ func (t Text) measured(s *Said) bool {
 	u, to, ok := t.unit(k, s.Digits && k == s.To)
 	if !ok {
 		return false
+	}
+	if u.Kind() == measure.Count && k > s.From && t.Words[k-1].Stop != None {
+		return false // "oranges, two, squeeze"
+	}
+	if spoons[u] && !s.Article && s.Amount.From.Cmp(measure.Whole(mostSpoons)) >= 0 && !strings.HasSuffix(t.word(to-1), "s") {
+		return false // "milk two fifty teaspoon of mustard"
 	}
 	if u == measure.Cup && s.Article && k > s.To && sizes[t.word(k-1)] {
 		return false // "which is a small cup" is no measuring cup
@@ -310,7 +326,7 @@ func (t Text) plus(s *Said) {
 	if a == b || a.Kind() != b.Kind() || a.Kind() == measure.Count || !isLarger(a, b) || !joined && a != measure.Pound {
 		return
 	}
-	s.Plus, s.To = second.Amount, second.To
+	s.Plus, s.PlusAt, s.To = second.Amount, k, second.To
 }
 
 // thousandths reads the grams of "a kilo two hundred", which nobody names.

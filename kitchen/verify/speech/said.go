@@ -26,6 +26,7 @@ type Said struct {
 	Amount  measure.Amount // minutes for Time; of a Share the part, 0 for the rest
 	Unit    measure.Unit   // the unit spoken, for Time too
 	Plus    measure.Amount // "a cup and two tablespoons": the tablespoons; zero if none
+	PlusAt  int            // index of Plus's first word
 	Scale   string         // of a Heat: "C", "F", "gas", "" if not said
 	Oven    string         // of a Heat: "fan", "conventional", "" if not said
 	About   bool           // "about", "roughly", "a generous", "or so"
@@ -38,6 +39,7 @@ type Said struct {
 	From    int            // index of its first word
 	To      int            // index behind its last word
 	Night   bool           // "overnight"
+	Rate    bool           // "twenty minutes a pound", "90 minutes per kilo"
 	AtLeast bool           // "at least four hours"
 	AtMost  bool           // "up to three weeks"
 	Again   bool           // told by the amount before: "the same of sugar"

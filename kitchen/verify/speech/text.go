@@ -33,6 +33,7 @@ type Word struct {
 	End  int    // the end is excluded
 	Join bool   // no space stands before it: the "g" of "200g"
 	Rest bool   // a silence follows that parts what is said
+	Is   bool   // "is" or a possessive was cut off: "tin's"
 }
 
 // Text is what is said, word by word. Sounds in brackets and the fillers of
@@ -247,10 +248,14 @@ func (t *Text) add(cue int, text string, at, end int, join bool) {
 	case "%":
 		word = "percent"
 	}
+	is := false
 	if s, ok := strings.CutSuffix(word, "'s"); ok && !contractions[s] {
-		word = s
+		word, is = s, true
 	}
-	t.Words = append(t.Words, Word{Text: word, Stem: Stem(word), Cue: cue, At: at, End: end, Join: join})
+	if word == "em" {
+		word = "them"
+	}
+	t.Words = append(t.Words, Word{Text: word, Stem: Stem(word), Cue: cue, At: at, End: end, Join: join, Is: is})
 }
 
 var contractions = SetOf("it that there what here he she let who how where")

@@ -14,7 +14,10 @@ const (
 
 // notUnits are words that measure's vocabulary knows as units and that speech
 // uses otherwise, or letters that only stand right behind figures.
-var notUnits = SetOf("go in ins t ts tb c p rib ribs ear ears strip strips bar bars head heads box boxes bag bags ball balls block blocks piece pieces each ea tub tubs can cube cubes scoop scoops env cp # T m gr")
+var notUnits = SetOf("go in ins t ts tb c p ear ears strip strips bar bars box boxes bag bags ball balls block blocks piece pieces each ea tub tubs can cube cubes scoop scoops env cp # T m gr")
+
+// ofOnly are units only before "of": of ribs and heads there are others.
+var ofOnly = SetOf("rib ribs head")
 
 // across are words behind a length, also where it is said in "mil".
 var across = SetOf("thick wide long deep across apart")
@@ -25,7 +28,7 @@ var letters = map[string]measure.Unit{"g": measure.Gram, "l": measure.Litre, "h"
 // right before it.
 func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 	w := t.word(i)
-	if w == "" || i > 0 && t.Words[i-1].Stop == Sentence {
+	if w == "" || i > 0 && t.Words[i-1].Stop == Sentence || t.Words[i].Is {
 		return "", i, false
 	}
 	if u, ok := letters[w]; ok {
@@ -65,7 +68,7 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 	case "in":
 		return measure.Inch, i + 1, figures && t.Words[i].Join
 	}
-	if notUnits[w] {
+	if notUnits[w] || ofOnly[w] && t.word(i+1) != "of" {
 		return "", i, false
 	}
 	u, ok = measure.ParseUnit(w)

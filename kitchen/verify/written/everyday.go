@@ -10,6 +10,7 @@ var everyday = map[string][]string{
 	"neep": {"swede"}, "rutabaga": {"swede"}, "mushy": {"mushroom"}, "shroom": {"mushroom"}, "avo": {"avocado"}, "cuke": {"cucumber"},
 	"choc": {"chocolate"}, "marg": {"margarine"}, "banger": {"sausage"}, "snag": {"sausage"}, "chook": {"chicken"},
 	"bicarb": {"bicarbonate", "soda"}, "yog": {"yoghurt", "yogurt"}, "crumb": {"breadcrumb"}, "breadcrumb": {"crumb"},
+	"mash":  {"mashed"},
 	"broth": {"stock"}, "stock": {"broth"}, "brolly": {"broccoli"}, "veg": {"vegetable"}, "pud": {"pudding"},
 	"bird":   {"chicken", "turkey", "duck", "goose", "guineafowl", "poussin", "pheasant"},
 	"berry":  {"strawberry", "raspberry", "blueberry", "blackberry", "cranberry", "gooseberry", "blackcurrant", "redcurrant"},
