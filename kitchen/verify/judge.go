@@ -163,7 +163,7 @@ func (j *judge) isOutput(s speech.Said) bool {
 // none.
 func (j *judge) isList(i int) bool {
 	s := j.Said[i]
-	if j.Text.At(s.To) == "of" || j.Book.Items[j.Ties[i].Item].Line.Amount.Unit.Kind() == measure.Count {
+	if j.Text.At(s.To) == "of" && !j.Text.Pronoun(s.To) || j.Book.Items[j.Ties[i].Item].Line.Amount.Unit.Kind() == measure.Count {
 		return true
 	}
 	return i > 0 && s.From-j.Said[i-1].To < listReach && j.isListed(i-1) || i+1 < len(j.Said) && j.Said[i+1].From-s.To < listReach && j.isListed(i+1)
@@ -251,7 +251,7 @@ func (j *judge) heats() {
 		if s.Kind != speech.Heat || !j.isOpen(i) || j.finding[i] >= 0 || s.Bare && s.Oven == "" && !j.Text.Near(s.From, s.To, 6, "thermometer", "probe") {
 			continue
 		}
-		if s.Amount.From.Cmp(leastHeat) >= 0 && j.IsTarget(s) && !j.IsTold(s) {
+		if s.Amount.From.Cmp(leastHeat) >= 0 && j.IsTarget(s) {
 			j.found(i, Finding{Kind: NotWritten})
 		}
 	}

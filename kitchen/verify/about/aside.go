@@ -228,7 +228,7 @@ var told = speech.SetOf(`was were had once would been could did went took stayed
 func (r *Reading) IsTold(s speech.Said) bool {
 	words := r.Text.Words
 	story := false
-	for k := s.From - 1; k >= 0 && k >= s.From-8 && !r.Text.Parts(k); k-- {
+	for k := s.From - 1; k >= 0 && k >= s.From-8 && !r.Text.Parts(k) && words[k].Text != "so"; k-- {
 		w := words[k].Text
 		if (written.IsClass(w) || w == "allow" || w == "give") && s.From-k <= 5 {
 			return false

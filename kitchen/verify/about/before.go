@@ -19,7 +19,7 @@ func (r *Reading) comesBefore(i int, m written.Mention) bool {
 		if r.Text.Words[k-1].Stop == speech.Sentence {
 			sentences++
 		}
-		if w := r.Text.At(k); k < s.From && (w == "into" || w == "until" || w == "then") {
+		if w := r.Text.At(k); k < s.From && (w == "into" || w == "until" || w == "then" && !(k == m.To && k+1 == s.From)) {
 			return false
 		}
 	}
@@ -48,7 +48,7 @@ func (r *Reading) countsBefore(s speech.Said, gap int) bool {
 	if r.isOfThem(s.To) {
 		return gap <= 6 || gap <= pointed && pointing[r.Text.At(s.From-1)]
 	}
-	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None || r.Text.Parts(s.To-1) || r.Text.At(s.To) == "them"
+	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None || r.Text.Parts(s.To-1) || r.Text.At(s.To) == "them" || r.Text.At(s.To) == "again"
 	if lead := r.Text.At(s.From - 1); ends && gap <= 5 && (pointing[lead] || lead == "got") {
 		return true // "Scotch bonnets, and I use four"
 	}

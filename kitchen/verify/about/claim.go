@@ -11,6 +11,7 @@ import (
 const (
 	scoreHere    = 2.0  // the talk is at the fact's step
 	scoreBeside  = 1.0  // one step away
+	scoreGoneOn  = 0.7  // the host was there, or a step before, when last heard of
 	scoreSame    = 0.4  // in the same component
 	scoreEqual   = 1.7  // the values agree
 	scoreOven    = 1.2  // both are an oven's
@@ -42,12 +43,43 @@ type claim struct {
 }
 
 func (r *Reading) claimOf(i int, s speech.Said, n int, around []near) claim {
+	s.From = r.startOf(i)
 	c := claim{r: r, i: i, n: n, s: s, f: r.Book.Facts[n]}
 	c.equal = EqualFact(s, c.f)
 	c.shared = r.sharedWords(c.f, around)
 	c.verb = r.scoreVerb(i, s, c.f)
 	c.place, c.distance = r.scorePlace(s, c.f)
+	if goneOn := r.goneOn(i, c.f); goneOn >= 0 && goneOn < c.distance {
+		c.place, c.distance = max(c.place, scoreGoneOn), goneOn
+	}
 	return c
+}
+
+// startOf is where number i begins, with what it is said instead of: "leave it eighteen
+// hours, no, eight hours".
+func (r *Reading) startOf(i int) int {
+	if i > 0 && r.Said[i-1].Struck && r.Said[i-1].Kind == r.Said[i].Kind {
+		return r.Said[i-1].From
+	}
+	return r.Said[i].From
+}
+
+// goneReach is how many words back the last thing done still tells where the host is.
+const goneReach = 60
+
+// goneOn counts the steps from the last one of which something was said rightly, as far
+// as fact f is not behind it; −1 if nothing tells.
+func (r *Reading) goneOn(i int, f written.Fact) int {
+	last := -1
+	for p := i - 1; p >= 0 && r.Said[i].From-r.Said[p].To < goneReach; p-- {
+		if n := r.Ties[p].Fact; n >= 0 && r.Ties[p].Agrees {
+			last = max(last, r.Book.Facts[n].Place)
+		}
+	}
+	if last < 0 || f.Place < last {
+		return -1
+	}
+	return f.Place - last
 }
 
 // score weighs a claim against others.

@@ -16,6 +16,7 @@ type near struct {
 // behind a turn of the talk ("and then", "but") counts half.
 func (r *Reading) around(i int) []near {
 	s, words := r.Said[i], r.Text.Words
+	s.From = r.startOf(i)
 	var all []near
 	seen := map[string]bool{}
 	take := func(k, distance int, share float64) {

@@ -95,11 +95,11 @@ func (t Text) isOfHundreds(s Said) bool {
 // the number you want to see is seventy-four."
 func (t Text) isRead(s Said, n number) bool {
 	before := t.word(s.From - 1)
-	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" {
+	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" && before != "read" && before != "reads" {
 		return false
 	}
 	ends := n.to >= len(t.Words) || !t.open(n.to-1) || t.Words[n.to-1].Rest || joins[t.word(n.to)]
-	return ends && t.near(s.From, probeReach, SetOf("thermometer thermometers probe"))
+	return ends && (n.value.Cmp(measure.Whole(100)) >= 0 && (before == "read" || before == "reads") || t.near(s.From, probeReach, SetOf("thermometer thermometers probe")))
 }
 
 // probeReach is how many words may stand between a thermometer and what it shows.
@@ -120,7 +120,7 @@ func (t Text) isBrought(s Said, n number) bool {
 	for w := t.word(lead); w == "about" || w == "around" || w == "a" || w == "roughly"; w = t.word(lead) {
 		lead--
 	}
-	if w := t.word(lead); w != "to" && w != "at" || !n.short && n.to < len(t.Words) && t.open(n.to-1) && !joins[t.word(n.to)] && !t.near(s.From, 10, ovens) {
+	if w := t.word(lead); w != "to" && w != "at" || !n.short && n.to < len(t.Words) && t.open(n.to-1) && !joins[t.word(n.to)] && !t.near(s.From, 14, ovens) {
 		return false
 	}
 	if _, _, unit := t.unit(n.to, false); unit {

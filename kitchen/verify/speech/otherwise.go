@@ -66,7 +66,7 @@ func (t Text) isOfVessel(s Said) bool {
 	for vague[t.word(lead)] {
 		lead--
 	}
-	if w := t.word(lead); w == "hold" || w == "holds" {
+	if w := t.word(lead); t.open(lead) && (w == "hold" || w == "holds") {
 		return t.word(s.To) != "of"
 	}
 	if !t.open(s.To - 1) {
