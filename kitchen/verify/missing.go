@@ -32,7 +32,7 @@ func (j *judge) missing() {
 		switch {
 		case f.Hands && leavesOut && f.Kind == speech.Time:
 			continue
-		case f.Place < 0 || f.Total || f.Part || f.Kind == speech.Count || f.Kind == speech.Length || f.Kind == speech.Room || j.isFactSaid(n) || j.isFactDoubtful(n):
+		case f.Place < 0 || f.Total || f.Part || f.Kind == speech.Count || f.Kind == speech.Length || f.Kind == speech.Room || f.Kind == speech.Piece || j.isFactSaid(n) || j.isFactDoubtful(n):
 			continue
 		case f.Kind == speech.Heat:
 			if slices.ContainsFunc(heats, func(h written.Fact) bool { return h.Text == f.Text }) {

@@ -175,7 +175,7 @@ func (c claim) least() float64 {
 
 func (c claim) isTimeEarned() bool {
 	switch {
-	case c.equal && c.distance <= 1, c.s.Rate:
+	case c.equal && c.distance <= 1, c.s.Per.Unit != "":
 		return true
 	case !c.equal && c.distance > 1 && c.shared+c.verb < 1.4:
 		return false

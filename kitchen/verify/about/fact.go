@@ -16,6 +16,9 @@ var anHour, aDay = measure.Whole(60), measure.Whole(24 * 60)
 func (r *Reading) tieFact(i int) {
 	s := r.Said[i]
 	var nouns []string
+	if r.isPiece(s) {
+		s.Kind = speech.Piece
+	}
 	if s.Kind == speech.Count || s.Kind == speech.Measure {
 		nouns = written.Nouns(r.Text, s)
 		if len(nouns) == 0 && r.isAllOfThem(s) {
@@ -48,6 +51,24 @@ func (r *Reading) tieFact(i int) {
 	r.Ties[i].firm = !c.equal && (c.verb > 0 || c.shared >= leastHere)
 }
 
+// isPiece tells what one of several weighs: "48 grams each", "sixty grams a ball".
+func (r *Reading) isPiece(s speech.Said) bool {
+	kind := s.Unit.Kind()
+	if s.Kind != speech.Measure || kind != measure.Mass && kind != measure.Volume {
+		return false
+	}
+	if s.Each {
+		return true
+	}
+	w := r.Text.At(s.To)
+	return (w == "a" || w == "per" || w == "apiece") && s.To+1 < len(r.Text.Words) && r.isPieceNoun(r.Text.Words[s.To+1].Stem)
+}
+
+// isPieceNoun tells whether a step counts pieces by a noun, as a stem.
+func (r *Reading) isPieceNoun(noun string) bool {
+	return slices.ContainsFunc(r.Book.Facts, func(f written.Fact) bool { return f.Kind == speech.Count && slices.Contains(f.Nouns, noun) })
+}
+
 // isAllOfThem tells "you should have about forty of them" from a part.
 func (r *Reading) isAllOfThem(s speech.Said) bool {
 	if !r.isOfThem(s.To) {
@@ -69,7 +90,7 @@ func isPossible(s speech.Said, f written.Fact) bool {
 	if f.Total {
 		return EqualFact(s, f)
 	}
-	if s.Rate != f.Rate {
+	if (s.Per.Unit == "") != (f.Per.Unit == "") {
 		return false
 	}
 	switch {

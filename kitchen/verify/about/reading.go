@@ -90,6 +90,8 @@ func EqualFact(s speech.Said, f written.Fact) bool {
 	switch f.Kind {
 	case speech.Heat:
 		return s.Kind == speech.Heat && same.Heats(s, f.Heats, f.IsOven)
+	case speech.Piece:
+		return (s.Kind == speech.Piece || s.Kind == speech.Measure) && same.Pieces(s, f.Said)
 	case speech.Room:
 		return s.Kind == speech.Room && same.Rooms(s, f.Said)
 	case speech.Length:

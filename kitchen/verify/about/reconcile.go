@@ -46,6 +46,7 @@ func (r *Reading) reconcile() {
 	r.spread()
 	r.move()
 	r.mishear()
+	r.unswap()
 	r.rescue()
 }
 

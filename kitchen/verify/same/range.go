@@ -43,7 +43,16 @@ func Times(said, written speech.Said) bool {
 	if said.Night || written.Night {
 		return said.Night && written.Night || isNight(said) && isNight(written)
 	}
+	if said.Per.Unit != "" && written.Per.Unit != "" {
+		return agrees(perGram(said), perGram(written), slackOf(said.About).Add(bySystem))
+	}
 	return agrees(said.Amount.Range, written.Amount.Range, slackOf(said.About))
+}
+
+// perGram is a time for each gram of what is cooked.
+func perGram(s speech.Said) measure.Range {
+	per, _ := measure.Grams(s.Per.Unit)
+	return s.Amount.Range.Scale(measure.Whole(1).Quo(per.Mul(s.Per.From)))
 }
 
 var aDay = measure.Whole(24 * 60)
@@ -69,6 +78,12 @@ func Lengths(said, written speech.Said) bool {
 		slack = slack.Add(bySystem) // 2 cm are ¾ in, and nobody says 0.79
 	}
 	return agrees(Length(said), Length(written), slack)
+}
+
+// Pieces compares what single pieces weigh or hold.
+func Pieces(said, written speech.Said) bool {
+	to, err := measure.Convert(said.Amount, written.Amount.Unit, measure.US, measure.US)
+	return err == nil && agrees(to.Range, written.Amount.Range, slackOf(said.About || written.About).Add(sameKind))
 }
 
 // Rooms compares what two vessels hold.

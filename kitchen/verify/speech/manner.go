@@ -41,7 +41,9 @@ func (t Text) manner(s *Said) {
 		s.About = true
 	}
 	s.Each = s.Each || t.isPerThing(*s)
-	s.Rate = s.Kind == Time && t.isRate(s.To)
+	if s.Kind == Time {
+		t.per(s)
+	}
 	s.About = s.About || t.isNearly(*s)
 	t.bound(s)
 	for k := s.To; k < s.To+3 && t.open(k-1) && !isNumberWord(t.word(k)) && t.word(k) != "a"; k++ { // "a spoonful at a time", "one egg at a time"
@@ -49,24 +51,27 @@ func (t Text) manner(s *Said) {
 	}
 }
 
-// isRate tells whether "a pound", "to the kilo", "per 500 g" stands at word i.
-func (t Text) isRate(i int) bool {
-	k := i + 1
-	switch t.word(i) {
+// per reads for how much a time is: "a pound", "to the kilo", "per 500 g".
+func (t Text) per(s *Said) {
+	k := s.To + 1
+	switch t.word(s.To) {
 	case "a", "per":
 	case "to", "for":
 		if w := t.word(k); w != "the" && w != "each" && w != "every" {
-			return false
+			return
 		}
 		k++
 	default:
-		return false
+		return
 	}
+	much := measure.Whole(1)
+	digits := false
 	if n, ok := t.number(k); ok {
-		k = n.to
+		much, k, digits = n.value, n.to, !n.words
 	}
-	u, _, ok := t.unit(k, true)
-	return ok && u.Kind() == measure.Mass
+	if u, to, ok := t.unit(k, digits); ok && u.Kind() == measure.Mass {
+		s.Per, s.To = measure.Of(much, u), to
+	}
 }
 
 // isPerThing tells what each of several things gets: "each jar gets two cloves".

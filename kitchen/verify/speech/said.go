@@ -17,6 +17,7 @@ const (
 	Heat    Kind = "heat"
 	Length  Kind = "length"
 	Room    Kind = "room"  // what a vessel holds: "a 1.2 litre basin"
+	Piece   Kind = "piece" // what one of several weighs or holds: "sixty grams a ball"
 	Share   Kind = "share" // a part of something: "a third of the sugar", "the rest"
 )
 
@@ -39,7 +40,7 @@ type Said struct {
 	From    int            // index of its first word
 	To      int            // index behind its last word
 	Night   bool           // "overnight"
-	Rate    bool           // "twenty minutes a pound", "90 minutes per kilo"
+	Per     measure.Amount // of a Time: for how much, "twenty minutes a pound"; zero if not said
 	AtLeast bool           // "at least four hours"
 	AtMost  bool           // "up to three weeks"
 	Again   bool           // told by the amount before: "the same of sugar"

@@ -140,6 +140,10 @@ func (b *Book) find(t speech.Text, place, number int) {
 			f.Part = IsPartTime(t, s) || isCue(t, s)
 			f.Within = t.At(s.From-1) == "within"
 		case speech.Count, speech.Measure:
+			if place >= 0 && s.Each && isBulk(s) {
+				f.Kind = speech.Piece
+				break
+			}
 			b.readPortion(t, f)
 			f.Kind, f.Nouns = speech.Count, Nouns(t, s)
 			f.Text = t.Quote(s.From, nounEnd(t, s, f.Nouns))
@@ -154,6 +158,12 @@ func (b *Book) find(t speech.Text, place, number int) {
 		}
 		b.Facts = append(b.Facts, f)
 	}
+}
+
+// isBulk tells a mass or a volume.
+func isBulk(s speech.Said) bool {
+	kind := s.Unit.Kind()
+	return s.Kind == speech.Measure && (kind == measure.Mass || kind == measure.Volume)
 }
 
 // isOr tells whether a time is another word for the one before, or what may be
