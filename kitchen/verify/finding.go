@@ -86,6 +86,7 @@ func (c Checker) Check(r recipe.Recipe, cues []Cue) Report {
 	j.pairs()
 	j.steps()
 	j.heats()
+	j.times()
 	j.missing()
 	return j.report()
 }

@@ -257,6 +257,18 @@ func (j *judge) heats() {
 	}
 }
 
+// times finds waits that no step writes: "then it goes in the fridge for an hour".
+func (j *judge) times() {
+	for i, s := range j.Said {
+		if s.Kind == speech.Time && j.isOpen(i) && j.finding[i] < 0 && s.Amount.From.Cmp(leastWait) >= 0 && !s.Each && j.IsWait(i) {
+			j.found(i, Finding{Kind: NotWritten})
+		}
+	}
+}
+
+// leastWait is the least time, in minutes, that is worth writing down.
+var leastWait = measure.Whole(5)
+
 // settingFor is the written setting of the oven that is said, all settings
 // otherwise.
 func settingFor(s speech.Said, f written.Fact) string {

@@ -204,7 +204,7 @@ func (j *judge) isOverNight() bool {
 // to say seventy four". Such a number contradicts nothing; but it has been said.
 func (j *judge) isSaidBare(f written.Fact) bool {
 	for i, s := range j.Said {
-		if s.Kind != speech.Count || j.Ties[i].Item >= 0 || len(written.Nouns(j.Text, s)) > 0 && !s.More && j.Text.At(s.From-1) != "for" || j.agreed[i] || s.Struck || min(j.Book.Distance(f.Place, j.PlaceOf(i)), j.Book.Distance(f.Place, j.placeBefore(i))) > 1 {
+		if s.Kind != speech.Count || j.Ties[i].Item >= 0 || slices.ContainsFunc(written.Nouns(j.Text, s), func(w string) bool { return !written.IsClass(w) }) && !s.More && j.Text.At(s.From-1) != "for" || j.agreed[i] || s.Struck || min(j.Book.Distance(f.Place, j.PlaceOf(i)), j.Book.Distance(f.Place, j.placeBefore(i))) > 1 {
 			continue
 		}
 		if f.Kind == speech.Time && same.Ranges(s.Amount.Range, f.Figure()) {

@@ -115,7 +115,7 @@ func (r *Reading) isKeeping(from, to int) bool {
 func (r *Reading) anyPhrase(phrases map[string][][]string, from, to int) bool {
 	for i := from; i < to; i++ {
 		for _, phrase := range phrases[r.Text.Words[i].Text] {
-			if startsAt(r.Text.Words, i, phrase) {
+			if startsAt(r.Text.Words, i, phrase) && !r.Book.Says(phrase) {
 				return true
 			}
 		}

@@ -207,7 +207,7 @@ func (r *Reading) isTaken(i, n int) bool {
 // nevertheless: "it serves four, or one and a dog" has one such number.
 func (r *Reading) isYield(i, n int) bool {
 	s := r.Said[i]
-	return !r.IsFactTied(n, i) && (r.isAllOfThem(s) || r.Text.Near(s.From, s.To, 6, "makes", "make", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into", "keep", "keeps"))
+	return !r.IsFactTied(n, i) && (r.isAllOfThem(s) || r.isMade(s) || r.Text.Near(s.From, s.To, 6, "makes", "make", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into", "keep", "keeps"))
 }
 
 // sharedWords weighs the words near a number that a fact's step has too, those

@@ -21,7 +21,7 @@ func (r *Reading) tieFact(i int) {
 	}
 	if s.Kind == speech.Count || s.Kind == speech.Measure {
 		nouns = written.Nouns(r.Text, s)
-		if len(nouns) == 0 && r.isAllOfThem(s) {
+		if len(nouns) == 0 && (r.isAllOfThem(s) || r.isMade(s)) {
 			nouns = r.Book.Pieces()
 		}
 		if len(nouns) == 0 || s.Article {
@@ -49,6 +49,16 @@ func (r *Reading) tieFact(i int) {
 	c := r.claimOf(i, s, best, around)
 	r.Ties[i].Fact, r.Ties[i].Agrees = best, c.equal || s.Kind == speech.Time && same.Allows(s, c.f.Said)
 	r.Ties[i].firm = !c.equal && (c.verb > 0 || c.shared >= leastHere)
+}
+
+// isMade tells a bare number that is what the recipe makes: "that'll make you two dozen".
+func (r *Reading) isMade(s speech.Said) bool {
+	if s.To < len(r.Text.Words) && r.Text.Words[s.To-1].Stop == speech.None {
+		return false
+	}
+	lead := r.leadOf(s)
+	before := r.Text.At(s.From - 2)
+	return lead == "makes" || lead == "yields" || (lead == "you" || lead == "make") && (before == "make" || before == "makes" || before == "give" || before == "gives" || before == "that'll" || before == "it'll" || before == "they'll")
 }
 
 // isPiece tells what one of several weighs: "48 grams each", "sixty grams a ball".

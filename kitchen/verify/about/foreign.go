@@ -85,7 +85,7 @@ var noFoods = speech.SetOf("this that them these those each everything anything 
 
 // foreignBack is how many light words may stand between a foreign food and the
 // amount behind it.
-const foreignBack = 3
+const foreignBack = 4
 
 // tieForeignBefore finds one before its amount: "some apricot jam, three
 // tablespoons".
@@ -96,7 +96,7 @@ func (r *Reading) tieForeignBefore(i int) bool {
 		return false
 	}
 	for end := s.From; end > 0 && end >= s.From-foreignBack; end-- {
-		if !r.isLight(end, s.From) || r.Text.Words[end-1].Stop == speech.Sentence && !r.isAlone(end, i) {
+		if !r.isLightOrder(end, s.From) || r.Text.Words[end-1].Stop == speech.Sentence && !r.isAlone(end, i) {
 			return false
 		}
 		for n := 3; n >= 1; n-- {
@@ -111,6 +111,17 @@ func (r *Reading) tieForeignBefore(i int) bool {
 		}
 	}
 	return r.tieBracketed(i)
+}
+
+// isLightOrder tells whether the words from one index to another are light or say that
+// something is put in: "peas, I lob in a cup of them".
+func (r *Reading) isLightOrder(from, to int) bool {
+	for k := from; k < to; k++ {
+		if w := r.Text.Words[k].Text; !r.isLight(k, k+1) && !puts[w] {
+			return false
+		}
+	}
+	return true
 }
 
 // bracketed is how many words may stand between two commas behind a food.
@@ -189,18 +200,24 @@ func (r *Reading) measuresFood(i int) bool {
 		}
 		return r.isDoneTo(i) || s.To < len(r.Text.Words) && pieces[r.Text.Words[s.To].Stem] && r.Text.At(s.To+1) == "of"
 	}
-	return s.Kind == speech.Measure && (s.Unit.Kind() != measure.Count || s.Unit == measure.Clove || s.Unit == measure.Sprig)
+	if s.Kind != speech.Measure || s.Unit.Kind() != measure.Count {
+		return s.Kind == speech.Measure
+	}
+	return s.Unit == measure.Clove || s.Unit == measure.Sprig || r.Text.At(s.To) == "of" && !Loose[s.Unit] && !isPack[s.Unit]
 }
 
 // pieces are what a food is counted in that has no unit, as stems: "two squares of
 // chocolate".
 var pieces = speech.SetOf("square slice rasher sheet strip cube spoon spoonful scoop blob lump anchovy fillet ring wedge shaving curl")
 
+// isPack are units of which a host may speak without putting in what they hold.
+var isPack = map[measure.Unit]bool{measure.Tin: true, measure.Jar: true, measure.Packet: true, measure.Bottle: true, measure.Carton: true}
+
 // maxCount is the most of a thing that is counted into a dish.
 const maxCount = 20
 
 // deeds are orders that leave no doubt that something goes into the dish.
-var deeds = speech.SetOf("put putting chuck bung sling lob whack add adding crack throw toss chop grate squeeze slice stir drop pop whisk")
+var deeds = speech.SetOf("tuck nestle slip pop put putting chuck bung sling lob whack add adding crack throw toss chop grate squeeze slice stir drop pop whisk")
 
 // puts are those of them that say it from further off: "I put in eggs as well, two".
 var puts = speech.SetOf("put putting add adding chuck bung sling lob throw")

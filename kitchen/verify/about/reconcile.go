@@ -43,11 +43,26 @@ func (r *Reading) reconcile() {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
 		}
 	}
+	r.correct()
 	r.spread()
 	r.move()
 	r.mishear()
 	r.unswap()
 	r.rescue()
+}
+
+// correct ties a number about nothing to the line that the number it is said instead of
+// equals: "what did I say for the stock? 400? I meant 600."
+func (r *Reading) correct() {
+	for i := 1; i < len(r.Said); i++ {
+		t := &r.Ties[i]
+		if !r.Said[i-1].Struck || t.isTied() || t.Aside {
+			continue
+		}
+		if n := r.equalItem(i - 1); n >= 0 && r.Scale.Comparable(r.Said[i], r.Book.Items[n].Line) {
+			t.Item = n
+		}
+	}
 }
 
 // spread gives an amount that was said of its line before to another line beside it

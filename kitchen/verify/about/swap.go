@@ -27,13 +27,18 @@ func (r *Reading) isSwapped(i, j int) bool {
 	if a < 0 || b <= a || !r.Ties[i].Agrees || !r.Ties[j].Agrees || r.Said[i].Kind != r.Said[j].Kind {
 		return false
 	}
-	if kind := r.Said[i].Kind; kind != speech.Time && kind != speech.Heat || r.Book.Distance(r.Book.Facts[a].Place, r.Book.Facts[b].Place) > 1 {
+	if kind := r.Said[i].Kind; kind != speech.Time && kind != speech.Heat {
 		return false
 	}
 	if EqualFact(r.Said[i], r.Book.Facts[a]) || r.isElsewhere(a, j) || r.isElsewhere(b, i) {
 		return false
 	}
-	return r.evidence(i, a)+r.evidence(j, b)-r.evidence(i, b)-r.evidence(j, a) > leastSwapped
+	more := r.evidence(i, a) + r.evidence(j, b) - r.evidence(i, b) - r.evidence(j, a)
+	fa, fb := r.Book.Facts[a], r.Book.Facts[b]
+	if r.Book.Distance(fa.Place, fb.Place) > 1 {
+		return more > 2*leastSwapped
+	}
+	return more > leastSwapped || fa.Verb == fb.Verb && fa.Verb != "" && fa.Kind == speech.Time && more > -leastSwapped/2
 }
 
 // isElsewhere tells whether a number besides i agrees with fact n.

@@ -38,11 +38,14 @@ const (
 func (t Text) strike(all []Said) {
 	for i := 0; i+1 < len(all); i++ {
 		s, next := &all[i], all[i+1]
-		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) || next.From == s.To && t.open(s.To-1) {
+		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) {
 			continue
 		}
 		if t.isCounted(*s, next) || t.isStutter(*s, next) {
 			s.Struck = true
+			continue
+		}
+		if next.From == s.To {
 			continue
 		}
 		reach := takenBack
@@ -59,6 +62,9 @@ func (t Text) strike(all []Said) {
 
 // isCounted tells a spoon that is counted aloud: "one teaspoon, two teaspoons".
 func (t Text) isCounted(s, next Said) bool {
+	if s.Kind == Count && next.Kind == Count && s.Unit == "" && next.Unit == "" && next.From == s.To && !s.Digits {
+		return next.Amount.From.Equal(s.Amount.From.Add(measure.Whole(1))) // "eggs: one, two, three"
+	}
 	return s.Kind == Measure && s.Unit == next.Unit && !s.Article && next.From-s.To <= 1 && next.Amount.From.Equal(s.Amount.From.Add(measure.Whole(1)))
 }
 

@@ -75,6 +75,8 @@ func (t Text) isSetting(s Said, n number) bool {
 	switch {
 	case t.isBrought(s, n):
 		return true
+	case before == "at" && (n.to >= len(t.Words) || !t.open(n.to-1)) && t.near(s.From, 3, SetOf("oil fat syrup sugar")):
+		return true
 	case n.short && leadsToSetting[before]:
 		return t.near(s.From, 12, ovens) || t.near(s.From, 10, heated)
 	case leadsToSetting[before]:
@@ -95,7 +97,7 @@ func (t Text) isOfHundreds(s Said) bool {
 // the number you want to see is seventy-four."
 func (t Text) isRead(s Said, n number) bool {
 	before := t.word(s.From - 1)
-	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" && before != "read" && before != "reads" {
+	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" && before != "at" && before != "read" && before != "reads" {
 		return false
 	}
 	ends := n.to >= len(t.Words) || !t.open(n.to-1) || t.Words[n.to-1].Rest || joins[t.word(n.to)]

@@ -212,6 +212,9 @@ func (t Text) measured(s *Said) bool {
 	if u.Kind() == measure.Count && k > s.From && t.Words[k-1].Stop != None {
 		return false // "oranges, two, squeeze"
 	}
+	if isPack[u] && !s.Article && s.Amount.From.Cmp(measure.Whole(10)) > 0 && !strings.HasSuffix(t.word(to-1), "s") && t.word(to) != "of" {
+		return false // "put it at 170 tin is square"
+	}
 	if spoons[u] && !s.Article && s.Amount.From.Cmp(measure.Whole(mostSpoons)) >= 0 && !strings.HasSuffix(t.word(to-1), "s") {
 		return false // "milk two fifty teaspoon of mustard"
 	}

@@ -37,12 +37,13 @@ type Book struct {
 	Vocab    map[string][]int   // the states that have a word
 	Weights  map[string]float64 // how rare a word is, about 0.7 to 4
 	Names    *Names
+	method   string          // the words of the method, each between spaces
 	words    map[string]bool // every meaning of a word in the method, the notes and the lines nobody could read
 }
 
 // Read makes the book of a recipe; larder may be nil.
 func Read(r recipe.Recipe, larder *food.Larder) *Book {
-	b := &Book{Recipe: r, Larder: larder, Vocab: map[string][]int{}, Weights: map[string]float64{}, words: map[string]bool{}}
+	b := &Book{Recipe: r, Larder: larder, Vocab: map[string][]int{}, Weights: map[string]float64{}, words: map[string]bool{}, method: " "}
 	index := b.readLines()
 	b.Names = newNames(b.Items, larder)
 	for i, c := range r.Components {
@@ -121,6 +122,9 @@ func (b *Book) readList(i int, c recipe.Component) {
 // readStep makes the state of a step and the facts that it states.
 func (b *Book) readStep(i, k int, step recipe.Step, index map[[2]int]int) {
 	t := cut(step.Text)
+	for _, w := range t.Words {
+		b.method += w.Text + " "
+	}
 	s := State{Component: i, Step: k, Words: map[string]bool{}}
 	s.learn(t)
 	if step.Station == "oven" {
@@ -192,6 +196,11 @@ func (b *Book) learn(t speech.Text) {
 // Writes tells whether the method, a note or a line that nobody could read has a
 // word of that meaning.
 func (b *Book) Writes(meaning string) bool { return b.words[meaning] }
+
+// Says tells whether the method has a phrase, given as its words.
+func (b *Book) Says(phrase []string) bool {
+	return strings.Contains(b.method, " "+strings.Join(phrase, " ")+" ")
+}
 
 // Weight is how much a word tells, at most 1.25: one rare word alone ties nothing
 // that lies elsewhere.

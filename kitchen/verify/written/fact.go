@@ -82,6 +82,9 @@ func (b *Book) readYield() {
 		if f.Kind == speech.Count {
 			f.Text = y.Text
 		}
+		if f.Kind == speech.Count && len(f.Nouns) == 0 {
+			f.Nouns = []string{Pieces}
+		}
 	}
 }
 
