@@ -42,7 +42,7 @@ var (
 	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl buddy pal roommate fiancé fiancée missus butcher baker farmer")
 	crowds = speech.SetOf("people folks somebody someone everybody everyone anybody anyone nobody others cooks chefs bakers italians americans")
 	many   = speech.SetOf("most some many other all lots few")
-	verbs  = speech.SetOf("forgot forgets left kept burned burnt dropped ruined use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
+	verbs  = speech.SetOf("forgot forgets left kept burned burnt dropped ruined swap swaps lasts waits use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
 )
 
 // agents are verbs of which only people are the subject: what is cooked does not
@@ -139,7 +139,7 @@ func (r *Reading) isDenied(s speech.Said) bool {
 // isConditional tells what would be in another case: "if you like it thin, 50 ml
 // more", "a two kilo bird would need longer".
 func (r *Reading) isConditional(s speech.Said, from int) bool {
-	if r.anyPhrase(conditions, from, s.From) && s.Oven == "" && !r.Text.Near(s.From, s.To, 8, "fan", "gas", "convection") {
+	if r.anyPhrase(conditions, from, s.From) && !r.isLikeness(from, s.From) && s.Oven == "" && !r.Text.Near(s.From, s.To, 8, "fan", "gas", "convection") {
 		return true
 	}
 	for k := s.To; k < len(r.Text.Words) && k < s.To+4 && !r.Text.Parts(k-1); k++ {
@@ -153,12 +153,26 @@ func (r *Reading) isConditional(s speech.Said, from int) bool {
 	return false
 }
 
+// isLikeness tells whether the condition between two words is only "like a hamster
+// would".
+func (r *Reading) isLikeness(from, to int) bool {
+	for k := from; k+3 < to; k++ {
+		if w := r.Text.At(k); (w == "like" || w == "as" || w == "than") && (r.Text.At(k+3) == "would" || r.Text.At(k+2) == "would") {
+			return true
+		}
+	}
+	return false
+}
+
 // isTheirs tells whether somebody else's doing is told: the nearest subject
 // before the number in its sentence is neither the host nor the viewer.
 func (r *Reading) isTheirs(s speech.Said) bool {
 	words := r.Text.Words
 	for k := s.From - 1; k >= 0 && k >= s.From-10 && !r.Text.Parts(k); k-- {
 		w := words[k].Text
+		if kin[words[k].Stem] {
+			w = words[k].Stem
+		}
 		switch {
 		case ours[w]:
 			return false
@@ -186,12 +200,10 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 // isOnlyLike tells whether the one named at word k only stands for a way of doing it:
 // "like my mother did", "what my nan did".
 func (r *Reading) isOnlyLike(k int) bool {
-	switch r.Text.At(k - 2) {
-	case "what", "how", "like", "as", "way":
-		return true
-	}
-	return false
+	return ways[r.Text.At(k-1)] || ways[r.Text.At(k-2)]
 }
+
+var ways = speech.SetOf("what how like as way")
 
 // isOfKin tells whether somebody is named before word k in its sentence.
 func (r *Reading) isOfKin(k int) bool {

@@ -49,7 +49,7 @@ func (r *Reading) countsBefore(s speech.Said, gap int) bool {
 		return gap <= 6 || gap <= pointed && pointing[r.Text.At(s.From-1)]
 	}
 	ends := s.To >= len(r.Text.Words) || r.Text.Words[s.To-1].Stop != speech.None || r.Text.Parts(s.To-1) || r.Text.At(s.To) == "them" || r.Text.At(s.To) == "again"
-	if lead := r.Text.At(s.From - 1); ends && gap <= 5 && (pointing[lead] || lead == "got") {
+	if lead := r.Text.At(s.From - 1); ends && gap <= 5 && (pointing[lead] || takes[lead]) {
 		return true // "Scotch bonnets, and I use four"
 	}
 	if gap <= 3 && (ends || r.Text.At(s.To) == "and") && r.leadOf(s) == r.Text.At(s.From-gap-1) { // "mustard seeds, just the one"
@@ -145,6 +145,9 @@ const pointed = 20
 
 // pointing are words right before an amount that point back to its food.
 var pointing = speech.SetOf("it's that's there's want need use is")
+
+// takes are verbs right before a count by which a host says how much of a food goes in.
+var takes = speech.SetOf("got take put add have weigh")
 
 // weighing are words by which hosts lead to an amount.
 var weighing = speech.SetOf("weigh weighed weighing weighs measured measure sifted sieved soft softened cold warm melted already exactly you'd we'd here's comes total work works amount")

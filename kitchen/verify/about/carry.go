@@ -37,6 +37,10 @@ func (r *Reading) carried(i int) int {
 		first := len(seen) == 0
 		seen[n] = true
 		line := r.Book.Items[n].Line
+		if last := r.Said[p]; first && s.Kind == speech.Count && s.Unit == "" && s.More && last.Kind == speech.Measure && len(written.Nouns(r.Text, s)) == 0 {
+			s.Kind, s.Unit, s.Amount.Unit = speech.Measure, last.Unit, last.Unit // "four cups, and then the other four"
+			r.Said[i] = s
+		}
 		if !r.Scale.Comparable(s, line) {
 			continue
 		}

@@ -11,6 +11,7 @@ import (
 const (
 	scoreHere    = 2.0  // the talk is at the fact's step
 	scoreBeside  = 1.0  // one step away
+	scoreSide    = 1.5  // both are for each side
 	scoreGoneOn  = 0.7  // the host was there, or a step before, when last heard of
 	scoreSame    = 0.4  // in the same component
 	scoreEqual   = 1.7  // the values agree
@@ -85,6 +86,9 @@ func (r *Reading) goneOn(i int, f written.Fact) int {
 // score weighs a claim against others.
 func (c claim) score() float64 {
 	score := c.shared + c.place + c.verb
+	if c.s.Side && c.f.Side {
+		score += scoreSide
+	}
 	if c.equal {
 		score += c.scoreEqual()
 	} else if c.r.isTaken(c.i, c.n) {
@@ -188,6 +192,9 @@ func (c claim) isTimeEarned() bool {
 	}
 	if handled > 0 && c.distance <= 1 && c.r.isNext(c.i, c.n) {
 		handled += scoreNext
+	}
+	if c.s.Side && c.f.Side {
+		handled += scoreSide
 	}
 	return c.shared+c.verb+handled >= c.least()
 }

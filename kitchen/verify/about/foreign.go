@@ -161,7 +161,7 @@ var begins = speech.SetOf("and then plus also now some the")
 // put in whisky. It's three tablespoons."
 func (r *Reading) isAlone(from, i int) bool {
 	s := r.Said[i]
-	return from < s.From && r.isLight(from, s.From) && r.Text.Words[s.To-1].Stop != speech.None
+	return from <= s.From && r.isLight(from, s.From) && r.Text.Words[s.To-1].Stop != speech.None
 }
 
 // isListEntry tells whether a food and number i behind it stand alone between two
@@ -172,7 +172,7 @@ func (r *Reading) isListEntry(i, from, to int) bool {
 		return false
 	}
 	if words[from-1].Stop != speech.None {
-		return words[to-1].Stop == speech.Clause && words[s.To-1].Stop != speech.None
+		return words[to-1].Stop != speech.None && words[s.To-1].Stop != speech.None
 	}
 	return begins[words[from-1].Text] && r.Text.At(s.To) != "of" && len(r.mentionsAt(s.To, s.To+2)) == 0
 }

@@ -95,6 +95,9 @@ func (c claim) scoreHeat() float64 {
 	if c.equal {
 		score++ // where an oven has two settings, the one that is said is meant
 	}
+	if c.equal && c.s.Oven == "" && c.f.Heats[0].Oven != "fan" && same.Ranges(c.s.Amount.Range, c.f.Heats[0].Amount.Range) {
+		score += 0.4 // rather than the setting of another step's fan
+	}
 	if isScaleSlip(c.s, c.f) {
 		score += scoreSlip
 	}

@@ -11,7 +11,7 @@ import (
 func (t Text) articled(i int) (Said, bool) {
 	switch t.word(i) {
 	case "a", "an", "another":
-	case "teaspoon", "tablespoon", "cup", "pound", "litre", "kilo", "pint":
+	case "teaspoon", "tablespoon", "cup", "pound", "litre", "kilo", "pint", "stick":
 		return t.unitAlone(i)
 	default:
 		return t.ordinal(i)
@@ -66,7 +66,7 @@ func (t Text) unitAlone(i int) (Said, bool) {
 	if t.half(&s, measure.Whole(1)); s.To > i+1 {
 		return s, true // "potatoes, pound and a half"
 	}
-	return s, t.word(i+1) == "of" && t.word(i+2) != "the" && u.Kind() == measure.Volume && u != measure.Pint && u != measure.Litre
+	return s, t.word(i+1) == "of" && t.word(i+2) != "the" && (u.Kind() == measure.Volume || u == measure.Stick) && u != measure.Pint && u != measure.Litre
 }
 
 // beforeUnit are words before a unit that make it a thing or a kind.
@@ -77,6 +77,10 @@ var ordinals = SetOf("second third fourth other last final next remaining")
 
 // ordinal reads "the second cup", "the other stick".
 func (t Text) ordinal(i int) (Said, bool) {
+	if t.word(i) == "whole" && t.word(i-1) == "the" && t.open(i) {
+		u, to, ok := t.unit(i+1, true)
+		return Said{Kind: Measure, From: i, To: to, Unit: u, Amount: measure.Of(measure.Whole(1), u), Article: true}, ok && u.Kind() == measure.Count && !strings.HasSuffix(t.word(to-1), "s")
+	}
 	if !ordinals[t.word(i)] || t.word(i-1) != "the" && t.word(i-1) != "that" || !t.open(i) {
 		return Said{}, false
 	}

@@ -97,7 +97,7 @@ func (t Text) isOfHundreds(s Said) bool {
 // the number you want to see is seventy-four."
 func (t Text) isRead(s Said, n number) bool {
 	before := t.word(s.From - 1)
-	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" && before != "at" && before != "read" && before != "reads" {
+	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" && before != "at" && before != "says" && before != "say" && before != "shows" && before != "read" && before != "reads" {
 		return false
 	}
 	ends := n.to >= len(t.Words) || !t.open(n.to-1) || t.Words[n.to-1].Rest || joins[t.word(n.to)]

@@ -43,6 +43,7 @@ func (t Text) manner(s *Said) {
 	s.Each = s.Each || t.isPerThing(*s)
 	if s.Kind == Time {
 		t.per(s)
+		s.Side = t.isASide(s.To)
 	}
 	s.About = s.About || t.isNearly(*s)
 	t.bound(s)
@@ -72,6 +73,16 @@ func (t Text) per(s *Said) {
 	if u, to, ok := t.unit(k, digits); ok && u.Kind() == measure.Mass {
 		s.Per, s.To = measure.Of(much, u), to
 	}
+}
+
+// isASide tells whether "a side", "on each side" stands at word i.
+func (t Text) isASide(i int) bool {
+	for k := i; k < i+3 && t.open(k-1); k++ {
+		if w := t.word(k); w == "side" || w == "sides" {
+			return true
+		}
+	}
+	return false
 }
 
 // isPerThing tells what each of several things gets: "each jar gets two cloves".

@@ -114,6 +114,8 @@ func (t Text) phrase(i int) (number, bool) {
 		if t.word(n.to) == "of" {
 			n.to++
 		}
+	case at("couple") && t.partOfUnit(i+1):
+		n.value, n.to, n.vague = measure.Whole(2), i+1, true
 	case at("couple", "of"):
 		n.value, n.to, n.vague = measure.Whole(2), i+2, true
 	case at("half", "a", "dozen"):
@@ -264,7 +266,7 @@ func (t Text) hundreds(i int) (number, bool) {
 		switch {
 		case v < 10 && more >= 10: // "one eighty"
 			n.short = true
-			if _, _, again := t.below100(end); again && more > 20 && more%10 > 0 && tens[t.word(end)] > 0 {
+			if _, _, again := t.below100(end); again && more > 20 && more%10 > 0 && tens[t.word(end)] > 0 && !t.measures(end) {
 				more, end = more-more%10, end-1 // "one eighty one sixty": the one begins another
 			}
 			v, to = v*100+more, end
@@ -280,6 +282,22 @@ func (t Text) hundreds(i int) (number, bool) {
 	}
 	n.value, n.to = measure.Whole(v), to
 	return n, true
+}
+
+// measures tells whether a number at word i, or a range, has its unit: the "twenty to
+// twenty five minutes" behind "three seventy five".
+func (t Text) measures(i int) bool {
+	_, to, ok := t.below100(i)
+	if !ok {
+		return false
+	}
+	if w := t.word(to); w == "to" || w == "or" {
+		if _, end, ok := t.below100(to + 1); ok {
+			to = end
+		}
+	}
+	_, _, unit := t.unit(to, false)
+	return unit
 }
 
 // ones are words before a hundred that mean one of them: "the other hundred".

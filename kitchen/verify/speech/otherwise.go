@@ -72,7 +72,7 @@ func (t Text) isOfVessel(s Said) bool {
 	if !t.open(s.To - 1) {
 		return false
 	}
-	if spoons[s.Unit] && s.Unit != measure.Cup {
+	if spoons[s.Unit] {
 		return false
 	}
 	for k := s.To; k < s.To+3 && t.open(k-1) && !joins[t.word(k)] && t.word(k) != "other" && t.word(k) != "another"; k++ {

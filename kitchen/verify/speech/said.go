@@ -40,6 +40,7 @@ type Said struct {
 	From    int            // index of its first word
 	To      int            // index behind its last word
 	Night   bool           // "overnight"
+	Side    bool           // of a Time: for each side, "two minutes a side"
 	Per     measure.Amount // of a Time: for how much, "twenty minutes a pound"; zero if not said
 	AtLeast bool           // "at least four hours"
 	AtMost  bool           // "up to three weeks"

@@ -172,6 +172,8 @@ const (
 // classOf tells whether the rune c at i belongs to a word.
 func classOf(text string, i int, c rune) place {
 	switch {
+	case (c == 'x' || c == 'X') && isTimes(text, i):
+		return between
 	case unicode.IsLetter(c), unicode.IsNumber(c), c == '°', c == '%', unicode.IsMark(c):
 		return inWord
 	case c == '.' || c == ',' || c == ':' || c == '/' || c == '⁄' || c == '\'' || c == '’':
@@ -190,6 +192,11 @@ func classOf(text string, i int, c rune) place {
 		return mark(digits)
 	}
 	return between
+}
+
+// isTimes tells the x of "9x13".
+func isTimes(text string, i int) bool {
+	return i > 0 && i+1 < len(text) && isDigit(rune(text[i-1])) && isDigit(rune(text[i+1]))
 }
 
 func mark(in bool) place {
@@ -276,7 +283,7 @@ func (t *Text) sign(cue int, text string, i int, c rune) {
 		} else if c == '–' || before == ' ' {
 			stop = Clause
 		}
-	case '×':
+	case '×', 'x', 'X':
 		t.Words = append(t.Words, Word{Text: "x", Stem: "x", Cue: cue, At: i, End: i + utf8.RuneLen(c)})
 	case '$', '£', '€', '#':
 		t.Words = append(t.Words, Word{Text: string(c), Stem: string(c), Cue: cue, At: i, End: i + utf8.RuneLen(c)})
