@@ -211,6 +211,9 @@ func (j *judge) isTotal(s speech.Said, n int) bool {
 	if !j.Text.Near(s.From, s.To, 7, "total", "altogether", "all", "together") {
 		return false
 	}
+	if j.isTotalOf(s, n, 2) || j.isTotalOf(s, n, 3) {
+		return true
+	}
 	sum := measure.Amount{}
 	for _, other := range j.Book.Items {
 		if other.Line.FoodID != line.FoodID || line.FoodID == "" || !other.Line.HasAmount {
@@ -224,6 +227,28 @@ func (j *judge) isTotal(s speech.Said, n int) bool {
 	}
 	same, _ := j.Scale.Amount(s, sum, line)
 	return same
+}
+
+// isTotalOf tells whether the amount is that of line n and the lines beside it, so many
+// together: "a kilo of flour all up, that's 900 of the white and 100 of wholemeal".
+func (j *judge) isTotalOf(s speech.Said, n, lines int) bool {
+	for from := max(0, n-lines+1); from <= n && from+lines <= len(j.Book.Items); from++ {
+		sum, ok := measure.Amount{}, true
+		for _, it := range j.Book.Items[from : from+lines] {
+			var more measure.Amount
+			if more, ok = sum.Add(it.Line.Amount, measure.US); !ok || !it.Line.HasAmount {
+				ok = false
+				break
+			}
+			sum = more
+		}
+		if ok {
+			if same, _ := j.Scale.Amount(s, sum, j.Book.Items[n].Line); same {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // steps judges times, heats, lengths and counts of pieces.

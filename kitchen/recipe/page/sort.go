@@ -291,12 +291,18 @@ func isInstruction(r *Row) bool {
 	if rest, ok := bareNumber(words); ok {
 		return method.Begins(rest)
 	}
-	if startsMeasured(words) || !method.Begins(words) {
+	fields := strings.Fields(words)
+	if startsMeasured(words) || !method.Begins(words) && !isNumberedSentence(r, len(fields)) {
 		return false
 	}
-	fields := strings.Fields(words)
 	return r.Numbered || len(words) > 60 || strings.HasSuffix(words, ".") || strings.HasSuffix(words, "!") ||
 		len(fields) >= 5 || len(fields) >= 3 && (fields[1] == "the" || fields[1] == "a" || fields[1] == "on" || fields[0] == "oven")
+}
+
+// isNumberedSentence tells "1. Blind bake the shell for 15 minutes." behind a gap: a
+// list of ingredients has neither the number nor the stop.
+func isNumberedSentence(r *Row, fields int) bool {
+	return r.Numbered && r.blankBefore && fields >= 4 && strings.HasSuffix(r.Words, ".")
 }
 
 // bareNumber takes a step's number that has no sign after it: "1 Preheat the

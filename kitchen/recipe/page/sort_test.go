@@ -69,6 +69,7 @@ func TestSort(t *testing.T) {
 		{"rules and boxes", "Buns\n-----\n- [ ] 200 g flour\n• salt\n", "title: Buns\nheading: -----\nline[]: 200 g flour\nline[]: salt\n"},
 		{"step labels", "Buns\n200 g flour\n\nStep 1\nMix the flour.\nStep 2: Bake it.\n", "title: Buns\nline[]: 200 g flour\nheading: Step 1\nstep[]: Mix the flour.\nstep[]: Bake it.\n"},
 		{"numbers without a sign", "Buns\n200 g flour\n\n1 Preheat the oven.\n2 Bake the buns.\n", "title: Buns\nline[]: 200 g flour\nstep[]: Preheat the oven.\nstep[]: Bake the buns.\n"},
+		{"a numbered sentence without a known verb first", "Pie\n\n1 egg\n\n1. Blind bake the shell for 15 minutes.\n2. Fill it.\n", "title: Pie\nline[]: 1 egg\nstep[]: Blind bake the shell for 15 minutes.\nstep[]: Fill it.\n"},
 		{"numbered ingredients", "Buns\nIngredients\n1. 200 g flour\n2. 1 egg\n", "title: Buns\nheading: Ingredients\nline[]: 200 g flour\nline[]: 1 egg\n"},
 		{"carriage returns", "Buns\r\n\r\n200 g flour\r\n", "title: Buns\nline[]: 200 g flour\n"},
 		{"nothing to cook", "Dear diary\nit rained\n", "title: Dear diary\nunread: it rained\n"},

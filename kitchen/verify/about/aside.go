@@ -18,7 +18,7 @@ var scenes = phrasesOf(
 	// another time
 	"last time", "first time i", "first time we", "every time i", "used to", "ago", "back then", "back in the day", "back in my", "those days", "when i was", "when we were", "yesterday", "tomorrow",
 	"next day", "last week", "last month", "last year", "last summer", "last winter", "last christmas", "last night", "i once", "we once", "once i", "once we", "remember when",
-	"once made", "once used", "once had", "the biggest", "there were", "there was", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "a video", "my videos", "views", "subscribers", "followers", "my freezer", "our freezer", "took me", "took us", "takes me", "takes us",
+	"once made", "once used", "once had", "the biggest", "there were", "there was", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "a video", "my videos", "views", "subscribers", "followers", "my freezer", "our freezer", "i've had", "i drank", "i ate", "we ate", "per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "took me", "took us", "takes me", "takes us",
 	// another recipe, another cook
 	"the original", "traditionally", "version one", "first attempt", "second attempt", "first batch", "first try", "i tried", "we tried", "tried it", "tested", "testing", "trials", "in the trial",
 	"the book says", "book says", "online", "the internet", "restaurant", "bakery", "factory", "canteen", "competition", "recipes", "old recipe", "every recipe", "the recipe for", "recipe says", "recipe said", "recipe called", "traditional",
@@ -147,11 +147,14 @@ func (r *Reading) isConditional(s speech.Said, from int) bool {
 		case ours[w], written.Turns[w] && w != "and":
 			return false
 		case w == "would" || w == "wouldn't":
-			return true
+			return s.Kind != speech.Heat // "one eighty, which would be gas four"
 		}
 	}
 	return false
 }
+
+// claims are verbs by which somebody else's word is given.
+var claims = speech.SetOf("says said thinks reckons reckon swears insists tells claims")
 
 // isLikeness tells whether the condition between two words is only "like a hamster
 // would".
@@ -174,6 +177,8 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 			w = words[k].Stem
 		}
 		switch {
+		case ours[w] && claims[r.Text.At(k-1)] && !ours[r.Text.At(k-2)]:
+			return true // "my flatmate says you need four litres"
 		case ours[w]:
 			return false
 		case (w == "so" || w == "now") && (r.Text.At(k+1) == "that's" || r.Text.At(k+1) == "it's"):
@@ -188,6 +193,8 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 			return false // "it's what my nan did"
 		case (kin[w] || crowds[w]) && r.isObject(s.From-1):
 			return false // "nobody can say it, two teaspoons of that"
+		case kin[w] && r.Text.At(k+1) == "of" && verbs[r.Text.At(k+3)]:
+			return true // "a mate of mine forgot his"
 		case (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || verbs[r.Text.At(k+2)] && r.Text.At(k+2) != "do"):
 			return true
 		case many[w] && k+2 < len(words) && (verbs[words[k+2].Text] && words[k+1].Text != "of"):

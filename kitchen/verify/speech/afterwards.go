@@ -7,7 +7,7 @@ import "benchproof/kitchen/measure"
 func (t Text) takesBackAt(k int) bool {
 	before := t.word(k - 1)
 	switch t.word(k) {
-	case "sorry", "correction", "oops", "scratch", "excuse", "pardon", "kidding", "joking":
+	case "naw", "nah", "nope", "sorry", "correction", "oops", "scratch", "excuse", "pardon", "kidding", "joking":
 		return true
 	case "right":
 		return before == "not"
@@ -86,6 +86,8 @@ func (t Text) isStutter(s, next Said) bool {
 // balks tells whether the speaker stops at word i: "no", "hang on", "wait".
 func (t Text) balks(i int) bool {
 	switch t.word(i) {
+	case "naw", "nah", "nope":
+		return true
 	case "no":
 		return t.word(i+1) != "more" && t.word(i+1) != "less" && t.word(i+1) != "need"
 	case "wait":

@@ -26,6 +26,9 @@ func (t Text) manner(s *Said) {
 			s.More = true
 		}
 	}
+	for k := s.From - 2; k >= 0 && k >= s.From-3 && t.open(k); k-- {
+		s.More = s.More || t.word(k) == "remaining" // "the remaining water, two litres"
+	}
 	switch t.word(s.To) {
 	case "each", "apiece":
 		s.Each = true

@@ -147,7 +147,7 @@ func (t Text) smaller(s *Said, per measure.Number) bool {
 	switch {
 	case ok && isTime(u) && minutesIn[u].Cmp(per) < 0:
 		rng = rng.Scale(minutesIn[u])
-	case !ok && s.Unit == measure.Hour && n.value.Cmp(measure.Whole(10)) >= 0 && t.bareMinutes(n.to, joined):
+	case !ok && s.Unit == measure.Hour && n.value.Cmp(measure.Whole(10)) >= 0 && (joined || t.bareMinutes(n.to, joined)):
 		to = n.to
 	default:
 		return false
