@@ -82,6 +82,7 @@ type Checker struct {
 func (c Checker) Check(r recipe.Recipe, cues []Cue) Report {
 	scale := same.Scale{Larder: c.Larder, System: r.System.Or(c.System)}
 	j := newJudge(about.Read(speech.Cut(cues), written.Read(r, c.Larder), scale))
+	j.conversions()
 	j.foods()
 	j.pairs()
 	j.steps()

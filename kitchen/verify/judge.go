@@ -137,12 +137,19 @@ func (j *judge) isHarmless(i, n int) bool {
 	switch {
 	case s.Each && (l.Packs.Unit == "" || s.Unit.Kind() == measure.Count), j.isOutput(s), s.Again && j.Text.At(s.To) != "of" && !j.EqualItem(s, n):
 		return true
+	case j.isTheTin(i, n):
+		return true
 	case about.Loose[s.Amount.Unit] && !about.Loose[l.Amount.Unit], !j.Scale.Comparable(s, l):
 		return true
 	case same.Elided(s) && !j.EqualItem(s, n) && !j.isList(i):
 		return true
 	}
 	return j.isAbsurd(s, l)
+}
+
+// isTheTin tells what a right amount comes in: "400 grams, that's just the one tin".
+func (j *judge) isTheTin(i, n int) bool {
+	return i > 0 && about.IsPack[j.Said[i].Unit] && j.Book.Items[n].Line.Packs.Unit == "" && j.Ties[i-1].Item == n && j.EqualItem(j.Said[i-1], n) && j.SaysAgain(j.Said[i-1].To, j.Said[i].From)
 }
 
 // isOutput tells what something comes to: "the paste makes about 320 grams".
@@ -276,7 +283,7 @@ func (j *judge) heats() {
 		if s.Kind != speech.Heat || !j.isOpen(i) || j.finding[i] >= 0 || s.Bare && s.Oven == "" && !j.Text.Near(s.From, s.To, 6, "thermometer", "probe") {
 			continue
 		}
-		if s.Amount.From.Cmp(leastHeat) >= 0 && j.IsTarget(s) {
+		if s.Amount.From.Cmp(leastHeat) >= 0 && j.IsTarget(s) && !j.Text.Near(s.From, s.To, 4, "outside", "weather", "shade", "today", "forecast", "sun") {
 			j.found(i, Finding{Kind: NotWritten})
 		}
 	}

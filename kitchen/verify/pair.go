@@ -1,6 +1,8 @@
 package verify
 
 import (
+	"fmt"
+
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
@@ -26,6 +28,66 @@ func (j *judge) pairs() {
 		j.found(i, f)
 		j.finding[i+1] = j.finding[i]
 	}
+}
+
+// conversionReach is how many words may stand between an amount and the same again in
+// another system.
+const conversionReach = 10
+
+// conversions questions an amount that is said again in another system and is not the
+// same: "two pounds, which for everybody outside the US is about 450 grams".
+func (j *judge) conversions() {
+	for i := 0; i+1 < len(j.Said); i++ {
+		a, b := j.Said[i], j.Said[i+1]
+		if !j.isConversion(i, a, b) {
+			continue
+		}
+		to, differs := converted(a, b)
+		if !differs {
+			continue
+		}
+		f := Finding{Kind: Pair, Said: j.Text.Quote(a.From, b.To), Suggest: fmt.Sprintf("%s are %s, not %s.", j.Text.Quote(a.From, a.To), to, j.Text.Quote(b.From, b.To))}
+		if n := j.Ties[i].Item; n >= 0 {
+			line := j.Book.Items[n].Line
+			f.Written, f.Line, f.Number = measureOf(line), line.Text, line.Number
+		}
+		j.found(i, f)
+		j.finding[i+1] = j.finding[i]
+	}
+}
+
+// converted gives amount a in the unit of b; differs tells that b is not about that by
+// anybody's pints and cups.
+func converted(a, b speech.Said) (to measure.Amount, differs bool) {
+	for _, system := range []measure.System{measure.Metric, measure.Imperial, measure.US} {
+		got, err := measure.Convert(a.Amount, b.Unit, system, system)
+		if err != nil || same.Roughly(b.Amount.Range, got.Range) {
+			return got, false
+		}
+		to = got
+	}
+	return to, true
+}
+
+// isConversion tells whether number i is said again in another system by the next one.
+func (j *judge) isConversion(i int, a, b speech.Said) bool {
+	if a.Kind != speech.Measure || b.Kind != speech.Measure || a.Struck || b.Struck || a.Plus.Unit != "" || b.Plus.Unit != "" || j.finding[i] >= 0 || b.From-a.To > conversionReach {
+		return false
+	}
+	kind := a.Unit.Kind()
+	if kind != b.Unit.Kind() || kind != measure.Mass && kind != measure.Volume || isMetric(a.Unit) == isMetric(b.Unit) || j.Ties[i+1].Item >= 0 && j.Ties[i+1].Item != j.Ties[i].Item {
+		return false
+	}
+	return j.SaysAgain(a.To, b.From) && j.Text.At(b.To) != "of"
+}
+
+// isMetric tells whether a unit is one of the metric system's.
+func isMetric(u measure.Unit) bool {
+	switch u {
+	case measure.Gram, measure.Kilogram, measure.Millilitre, measure.Centilitre, measure.Decilitre, measure.Litre, measure.Milligram:
+		return true
+	}
+	return false
 }
 
 // pairReach is how many words may stand between the two settings of a pair.

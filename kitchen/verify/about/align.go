@@ -79,7 +79,7 @@ func (r *Reading) passing(a, b option, last, i int) float64 {
 		return 0 // "two cans, fifteen ounces each"
 	case a.mention == b.mention && r.Said[last].Kind == speech.Share:
 		return 0 // "half the sugar, that's 50 grams"
-	case a.mention == b.mention && r.Said[last].Unit != r.Said[i].Unit && r.saysAgain(r.Said[last].To, r.Said[i].From):
+	case a.mention == b.mention && r.Said[last].Unit != r.Said[i].Unit && r.SaysAgain(r.Said[last].To, r.Said[i].From):
 		return 0 // "three racks, that's six pounds"
 	case a.mention == b.mention && !r.Said[i].More && !r.isOfThem(r.Said[i].To):
 		return sameMention
@@ -128,7 +128,8 @@ func (r *Reading) settleBack(options [][]option, i int) {
 func (r *Reading) settle(i int, o option) {
 	s, t, m := r.Said[i], &r.Ties[i], r.Mentions[o.mention]
 	n := r.choose(i, m)
-	if m.Foreign && !(s.Kind == speech.Measure && r.EqualItem(s, n)) { // a food by a name near its own may be meant
+	spoon := s.Unit == measure.Teaspoon || s.Unit == measure.Tablespoon          // of which too many are alike
+	if m.Foreign && !(s.Kind == speech.Measure && !spoon && r.EqualItem(s, n)) { // a food by a name near its own may be meant
 		if s.Kind == speech.Measure {
 			t.Foreign = r.Text.Quote(m.From, m.To)
 		}
@@ -252,7 +253,11 @@ func (r *Reading) isCounted(m written.Mention) bool {
 
 // scoreBefore weighs a food before its amount.
 func (r *Reading) scoreBefore(s speech.Said, m written.Mention) float64 {
-	score := 1 - 0.12*float64(s.From-m.To) + r.scoreValue(s, m)
+	perWord := 0.12
+	if pointing[r.Text.At(s.From-1)] && r.scoreValue(s, m) >= 1 {
+		perWord = 0.04 // "curry powder, the mild kind, and that's two teaspoons"
+	}
+	score := 1 - perWord*float64(s.From-m.To) + r.scoreValue(s, m)
 	if r.Text.Words[s.To-1].Stop != speech.None {
 		score += 0.8
 	}

@@ -18,7 +18,7 @@ var scenes = phrasesOf(
 	// another time
 	"last time", "first time i", "first time we", "every time i", "used to", "ago", "back then", "back in the day", "back in my", "those days", "when i was", "when we were", "yesterday", "tomorrow",
 	"next day", "last week", "last month", "last year", "last summer", "last winter", "last christmas", "last night", "i once", "we once", "once i", "once we", "remember when",
-	"once made", "once used", "once had", "the biggest", "there were", "there was", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "a video", "my videos", "views", "subscribers", "followers", "my freezer", "our freezer", "i've had", "i drank", "i ate", "we ate", "per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "took me", "took us", "takes me", "takes us",
+	"once made", "once used", "once had", "the biggest", "there were", "there was", "does it in", "do it in", "the record", "ever made", "ever did", "by mistake", "by accident", "next time", "the night before", "a video", "my videos", "views", "subscribers", "followers", "people argue", "my freezer", "our freezer", "i've had", "i drank", "i ate", "we ate", "per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "took me", "took us", "takes me", "takes us",
 	// another recipe, another cook
 	"the original", "traditionally", "version one", "first attempt", "second attempt", "first batch", "first try", "i tried", "we tried", "tried it", "tested", "testing", "trials", "in the trial",
 	"the book says", "book says", "online", "the internet", "restaurant", "bakery", "factory", "canteen", "competition", "recipes", "old recipe", "every recipe", "the recipe for", "recipe says", "recipe said", "recipe called", "traditional",
@@ -139,7 +139,7 @@ func (r *Reading) isDenied(s speech.Said) bool {
 // isConditional tells what would be in another case: "if you like it thin, 50 ml
 // more", "a two kilo bird would need longer".
 func (r *Reading) isConditional(s speech.Said, from int) bool {
-	if r.anyPhrase(conditions, from, s.From) && !r.isLikeness(from, s.From) && s.Oven == "" && !r.Text.Near(s.From, s.To, 8, "fan", "gas", "convection") {
+	if r.anyPhrase(conditions, from, s.From) && !r.isLikeness(from, s.From) && s.Oven == "" && s.Scale == "" && !r.Text.Near(s.From, s.To, 8, "fan", "gas", "convection") {
 		return true
 	}
 	for k := s.To; k < len(r.Text.Words) && k < s.To+4 && !r.Text.Parts(k-1); k++ {
@@ -185,7 +185,7 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 			return false // "my mother did, so that's 75 grams"
 		case (w == "she" || w == "he") && !isMachine(r.Text, k+1) && !(r.Text.Dialogue && strings.HasSuffix(r.Text.At(k+1), "s")):
 			return true // of two hosts, he is the other one
-		case (w == "she's" || w == "he's") && (r.Text.At(k+1) == "got" || r.Text.At(k+1) == "had" || r.isOfKin(k)):
+		case (w == "she's" || w == "he's") && !r.isObject(s.From-1) && (r.Text.At(k+1) == "got" || r.Text.At(k+1) == "had" || r.isOfKin(k)):
 			return true
 		case w == "they" && (agents[r.Text.At(k+1)] || verbs[r.Text.At(k+1)] && (r.Text.At(k+2) == "it" || r.Text.At(k+2) == "them")):
 			return true
@@ -252,7 +252,7 @@ func (r *Reading) IsTold(s speech.Said) bool {
 		if (written.IsClass(w) || w == "allow" || w == "give") && s.From-k <= 5 {
 			return false
 		}
-		story = story || told[w] || w == "i" && k > s.From-5
+		story = story || told[w] || w == "i" && (k > s.From-5 || strings.HasSuffix(r.Text.At(k+1), "ed") || strings.HasSuffix(r.Text.At(k+2), "ed"))
 	}
 	return story
 }

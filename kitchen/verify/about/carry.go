@@ -89,12 +89,12 @@ func (r *Reading) restates(p, i, n int) bool {
 	if p != i-1 || b.From-a.To > 8 || a.Unit == b.Unit || b.Kind != speech.Measure || a.Kind == speech.Share || r.otherMention(a.To, b.From, n) {
 		return false
 	}
-	return r.saysAgain(a.To, b.From) || r.Text.At(b.From-1) == "the" && (r.Text.At(b.To) == "one" || r.Text.At(b.To) == "ones")
+	return r.SaysAgain(a.To, b.From) || r.Text.At(b.From-1) == "the" && (r.Text.At(b.To) == "one" || r.Text.At(b.To) == "ones")
 }
 
-// saysAgain tells whether words between two numbers lead from one to the other as
+// SaysAgain tells whether words between two numbers lead from one to the other as
 // the same: "that's about".
-func (r *Reading) saysAgain(from, to int) bool {
+func (r *Reading) SaysAgain(from, to int) bool {
 	for k := max(from, to-3); k < to; k++ {
 		if again[r.Text.Words[k].Text] {
 			return true

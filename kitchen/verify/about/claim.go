@@ -153,8 +153,14 @@ func (c claim) isEarned() bool {
 	case speech.Heat:
 		return c.isHeatEarned()
 	}
+	if c.s.Kind == speech.Count && !c.equal && c.f.Place >= 0 && !c.r.Text.Near(c.s.From, c.s.To, 6, making...) {
+		return c.shared >= 0.3
+	}
 	return c.shared >= 0.3 || c.equal || c.distance == 0 || c.f.Place < 0 || c.isOfPieces()
 }
+
+// making are words beside a count of what is made, cut or laid out.
+var making = []string{"into", "makes", "make", "cut", "divide", "shape", "roll", "get", "gives", "form", "need", "use", "do", "have", "line", "butter", "in"}
 
 // isOfPieces tells "divide it into sixteen" and what a step is divided into.
 func (c claim) isOfPieces() bool {

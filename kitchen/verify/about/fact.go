@@ -119,6 +119,8 @@ func isPossible(s speech.Said, f written.Fact) bool {
 // contradicts, nor is what somebody tells.
 func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	switch {
+	case s.Kind == speech.Count && f.Place >= 0 && s.Amount.From.Equal(measure.Whole(1)) && f.Amount.From.Cmp(measure.Whole(1)) > 0:
+		return false // "take one strip" of sixteen
 	case s.Kind != speech.Time:
 		return !f.Total
 	case s.Article && s.Unit == measure.Minute && f.Amount.From.Cmp(measure.Whole(20)) > 0:
@@ -142,6 +144,9 @@ func (r *Reading) leadOf(s speech.Said) string {
 	k := s.From - 1
 	for written.IsAbout(r.Text.At(k)) {
 		k--
+	}
+	if k >= 0 && r.Text.Parts(k) {
+		return ""
 	}
 	return r.Text.At(k)
 }

@@ -110,7 +110,22 @@ func (r *Reading) tieForeignBefore(i int) bool {
 			}
 		}
 	}
-	return r.tieBracketed(i)
+	return r.tieBracketed(i) || r.tieUnknownBefore(i)
+}
+
+// tieUnknownBefore finds one that the larder does not know either: "anchovy essence, a
+// tablespoon of it".
+func (r *Reading) tieUnknownBefore(i int) bool {
+	s := r.Said[i]
+	if s.From == 0 || !measuresWell[s.Unit] || !r.Text.Pronoun(s.To) || len(r.mentionsAt(s.From-8, s.From)) > 0 {
+		return false
+	}
+	w := r.Text.Words[s.From-1]
+	if len(w.Text) < 4 || noFoods[w.Text] || written.Silent[w.Text] || written.Things[w.Text] || written.IsClass(w.Text) || speech.IsNumber(w.Text) || r.Book.Writes(w.Stem) || r.Book.Writes(w.Text) || len(r.Book.Vocab[w.Stem]) > 0 {
+		return false
+	}
+	r.Ties[i].Foreign = w.Text
+	return true
 }
 
 // isLightOrder tells whether the words from one index to another are light or say that
@@ -203,15 +218,15 @@ func (r *Reading) measuresFood(i int) bool {
 	if s.Kind != speech.Measure || s.Unit.Kind() != measure.Count {
 		return s.Kind == speech.Measure
 	}
-	return s.Unit == measure.Clove || s.Unit == measure.Sprig || r.Text.At(s.To) == "of" && !Loose[s.Unit] && !isPack[s.Unit]
+	return s.Unit == measure.Clove || s.Unit == measure.Sprig || r.Text.At(s.To) == "of" && !Loose[s.Unit] && !IsPack[s.Unit]
 }
 
 // pieces are what a food is counted in that has no unit, as stems: "two squares of
 // chocolate".
 var pieces = speech.SetOf("square slice rasher sheet strip cube spoon spoonful scoop blob lump anchovy fillet ring wedge shaving curl")
 
-// isPack are units of which a host may speak without putting in what they hold.
-var isPack = map[measure.Unit]bool{measure.Tin: true, measure.Jar: true, measure.Packet: true, measure.Bottle: true, measure.Carton: true}
+// IsPack are units of which a host may speak without putting in what they hold.
+var IsPack = map[measure.Unit]bool{measure.Tin: true, measure.Jar: true, measure.Packet: true, measure.Bottle: true, measure.Carton: true}
 
 // maxCount is the most of a thing that is counted into a dish.
 const maxCount = 20

@@ -38,7 +38,7 @@ func isHeatPossible(s speech.Said, f written.Fact) bool {
 		if (s.Scale == "gas") != (h.Scale == "gas") {
 			continue
 		}
-		if soundsLike(s.Amount, h.Amount) || s.Amount.To.Mul(measure.Whole(2)).Cmp(h.Amount.From) > 0 && s.Amount.From.Cmp(h.Amount.To.Mul(measure.Whole(2))) < 0 || isTenfold(s, h) {
+		if soundsLike(s.Amount, h.Amount) || s.Amount.To.Mul(measure.Whole(2)).Cmp(h.Amount.From) >= 0 && s.Amount.From.Cmp(h.Amount.To.Mul(measure.Whole(2))) <= 0 || isTenfold(s, h) {
 			return true
 		}
 	}
@@ -141,9 +141,12 @@ func (r *Reading) isProbed(s speech.Said) bool {
 	return r.Text.Near(s.From, s.To, 8, "thermometer", "probe", "core", "middle", "inside", "reads", "read", "internal", "centre", "center", "thigh") && !r.Text.Near(s.From, s.To, 8, "oven")
 }
 
+// ovenBack is how many words back an oven can be named whose heat is said.
+const ovenBack = 28
+
 // isOfOven tells whether the talk is of an oven.
 func (r *Reading) isOfOven(s speech.Said) bool {
-	for k := max(0, s.From-10); k < min(len(r.Text.Words), s.To+6); k++ {
+	for k := max(0, s.From-ovenBack); k < min(len(r.Text.Words), s.To+6); k++ {
 		switch r.Text.Words[k].Text {
 		case "oven", "preheat", "preheated", "bake", "fan":
 			return true

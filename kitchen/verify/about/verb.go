@@ -54,6 +54,8 @@ func (r *Reading) handled(s speech.Said) float64 {
 		switch w := r.Text.Words[k].Text; {
 		case w == "allow" && k == s.From-1:
 			return scoreHandled
+		case (w == "it's" || w == "that's") && k == s.From-1 && !farOff[r.Text.At(s.To)]:
+			return scoreHandled // "on the other side it's two minutes"
 		case (subjects[w] && wills[r.Text.At(k+1)] || w == "it'll") && (wants[r.leadOf(s)] || lasts[r.leadOf(s)]):
 			return scoreHandled // "that's gonna go three hours"
 		case into[w] && (r.Text.At(s.From-1) == "for" || k == s.From-1 && r.Text.At(k-1) != "minutes"):
@@ -64,6 +66,9 @@ func (r *Reading) handled(s speech.Said) float64 {
 	}
 	return 0
 }
+
+// farOff are words behind a time that make it a way.
+var farOff = speech.SetOf("behind ahead from away drive walk of old ago since before")
 
 // opens tells whether nothing but light words stand before a number in its
 // sentence.

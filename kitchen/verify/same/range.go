@@ -19,6 +19,9 @@ var (
 // Ranges compares two ranges of one unit that are meant exactly.
 func Ranges(said, written measure.Range) bool { return agrees(said, written, exactly) }
 
+// Roughly compares two ranges of one unit of which one is converted by the way.
+func Roughly(said, written measure.Range) bool { return agrees(said, written, byWeight) }
+
 // agrees compares two ranges of one unit; slack is a share of the written value.
 func agrees(said, written measure.Range, slack measure.Number) bool {
 	low := written.From.Sub(written.From.Mul(slack))

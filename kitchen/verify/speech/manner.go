@@ -46,7 +46,7 @@ func (t Text) manner(s *Said) {
 	s.Each = s.Each || t.isPerThing(*s)
 	if s.Kind == Time {
 		t.per(s)
-		s.Side = t.isASide(s.To)
+		s.Side = t.isASide(s.To) || t.isOnASide(s.From)
 	}
 	s.About = s.About || t.isNearly(*s)
 	t.bound(s)
@@ -82,6 +82,16 @@ func (t Text) per(s *Said) {
 func (t Text) isASide(i int) bool {
 	for k := i; k < i+3 && t.open(k-1); k++ {
 		if w := t.word(k); w == "side" || w == "sides" {
+			return true
+		}
+	}
+	return false
+}
+
+// isOnASide tells whether "on the first side" stands right before word i.
+func (t Text) isOnASide(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-3; k-- {
+		if t.word(k) == "side" && t.word(k-2) == "the" {
 			return true
 		}
 	}

@@ -280,6 +280,8 @@ func (t *Text) sign(cue int, text string, i int, c rune) {
 		after, _ := utf8.DecodeRuneInString(text[i+utf8.RuneLen(c):])
 		if unicode.IsNumber(before) && unicode.IsNumber(after) {
 			t.Words = append(t.Words, Word{Text: "to", Stem: "to", Cue: cue, At: i, End: i + utf8.RuneLen(c)})
+		} else if isDigit(after) && !unicode.IsLetter(before) && (c == '−' || c == '-') {
+			t.Words = append(t.Words, Word{Text: "minus", Stem: "minus", Cue: cue, At: i, End: i + utf8.RuneLen(c)})
 		} else if c == '–' || before == ' ' {
 			stop = Clause
 		}
