@@ -14,8 +14,9 @@ import (
 // nobody could place, it may be the one that is missed.
 
 const (
-	doubtNear  = 8 // words between a food and a number that may be its amount
-	doubtCount = 4 // the same for a count
+	doubtNear  = 8  // words between a food and a number that may be its amount
+	doubtCount = 4  // the same for a count
+	doubtBare  = 12 // the same for a number that is just what the line has, without its unit
 )
 
 // isOpen tells whether number i is about nothing that is known.
@@ -29,7 +30,7 @@ func (j *judge) isOpen(i int) bool {
 func (j *judge) isDoubtful(n int) bool {
 	line := j.Book.Items[n].Line
 	for i, s := range j.Said {
-		if j.isOpen(i) && j.isUnplaced(s, n) {
+		if j.isOpen(i) && j.isUnplaced(s, n) && (s.Kind == speech.Measure || j.GapTo(i, n) <= doubtBare) {
 			return true
 		}
 		if !j.isOpen(i) || s.Kind != speech.Measure && !(s.Kind == speech.Count && line.Amount.Unit.Kind() == measure.Count) || !j.Scale.Comparable(s, line) {

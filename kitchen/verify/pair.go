@@ -78,7 +78,11 @@ func (j *judge) isConversion(i int, a, b speech.Said) bool {
 	if kind != b.Unit.Kind() || kind != measure.Mass && kind != measure.Volume || isMetric(a.Unit) == isMetric(b.Unit) || j.Ties[i+1].Item >= 0 && j.Ties[i+1].Item != j.Ties[i].Item {
 		return false
 	}
-	return j.SaysAgain(a.To, b.From) && j.Text.At(b.To) != "of"
+	switch j.Text.At(b.To) {
+	case "of", "in", "each", "per", "a", "on", "for":
+		return false // "60 ml, that's a teaspoon in every hole"
+	}
+	return j.SaysAgain(a.To, b.From)
 }
 
 // isMetric tells whether a unit is one of the metric system's.

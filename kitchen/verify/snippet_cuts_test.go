@@ -129,7 +129,7 @@ Now the oven. Two thirty to begin with, two ten if it's a fan, gas eight. Twenty
 Then it rests. Three hours, under foil, and I'm not joking.
 
 Beans now. Two shallots, thirty grams of butter, six minutes. Two tins of flageolets, four hundred gram tins, and a hundred and fifty mil of stock, and that bubbles for twelve minutes. Parsley, a tablespoon. And carve.`,
-		[]string{"differs: nine cloves | 6 cloves", "pair: one eighty, or one fifty fan | 180 °C / 160 °C fan / gas 4", "differs: one fifty fan | 160 °C fan", "pair: one fifty fan, gas four | 180 °C / 160 °C fan / gas 4", "differs: Three hours | 30 minutes"}},
+		[]string{"differs: nine cloves | 6 cloves", "pair: one eighty, or one fifty fan | 180 °C / 160 °C fan / gas 4", "differs: Three hours | 30 minutes"}},
 	{"bonfire night", "toffee", `okay so it's the second of november and you know what that means it means my kids have asked for toffee every day for a week and i've got three fillings booked for the twelfth
 
 so you need a tin twenty centimetres square and oil it really oil it i lost a tin in 2015 it's still got toffee in it
@@ -423,7 +423,7 @@ Then the white sauce. Seventy grams of butter. The same of flour. Two minutes, s
 And now you build. The dish is twenty five by thirty five. Potatoes, aubergines, lamb, sauce, and the other half of the cheese.
 
 A hundred and eighty for this, or a hundred and fifty in the fan, and it stays forty five minutes. And then comes the part that's a test for the soul. Three hours it must stand before you put the knife. If you cut it hot, it falls, like pride.`,
-		[]string{"differs: four tablespoons | 2 tbsp", "differs: a hundred and fifty in the fan | 160 °C fan", "pair: A hundred and eighty for this, or a hundred and fifty in the fan | 180 °C / 160 °C fan", "differs: Three hours | 30 minutes"}},
+		[]string{"differs: four tablespoons | 2 tbsp", "pair: A hundred and eighty for this, or a hundred and fifty in the fan | 180 °C / 160 °C fan", "differs: Three hours | 30 minutes"}},
 	{"between calls", "sourcherry", `hi so i've got twenty minutes before my next meeting and i've promised somebody a clafoutis so let's see it's the laziest pudding in france which is saying something
 
 sour cherries i've got four hundred and fifty grams they're frozen i stone them or i don't depending on who's coming my mother-in-law gets the stones

@@ -20,7 +20,7 @@ func TestSnippetsOfVoices(t *testing.T) {
 		{"bagels", "two litres of water on a rolling boil, tablespoon of bicarb", nil},
 		{"bagels", "two litres of water on a rolling boil, then a teaspoon of bicarb", []string{"differs: a teaspoon | 1 tbsp (unit)"}},
 		{"bagels", "bagels in, two twenty, two hundred fan, gas seven, twenty two to twenty five minutes", nil},
-		{"bagels", "bagels in the oven, two twenty, two hundred fan, gas six, thirty two to thirty five minutes", []string{"differs: gas six | gas 7", "pair: two hundred fan, gas six | 220 °C / 200 °C fan / gas 7", "differs: thirty two to thirty five minutes | 22–25 minutes"}},
+		{"bagels", "bagels in the oven, two twenty, two hundred fan, gas six, thirty two to thirty five minutes", []string{"pair: two hundred fan, gas six | 220 °C / 200 °C fan / gas 7", "differs: thirty two to thirty five minutes | 22–25 minutes"}},
 		{"bagels", "I had a boss in Montreal who rolled two hundred of these before breakfast", nil},
 		{"bagels", "my first ones weighed two hundred grams each and you could have moored a boat to them", nil},
 		{"ramen", "OK! Pork belly. Four hundred grams of it. Two tablespoons of mirin, one of soy.", nil},

@@ -181,7 +181,8 @@ func (r *Reading) optionsOf(i, first int) []option {
 		}
 	}
 	adjacent := len(before) > 0 && s.From-r.Mentions[before[len(before)-1]].To <= 1 && r.Text.At(s.To) != "of"
-	if behind < 0 && !adjacent && r.tieForeign(i) {
+	beyond := behind >= 0 && r.Text.At(s.To) == "of" && r.isPlaced(s.To, r.Mentions[behind].From) // "three sprigs of rosemary inside the bird"
+	if (behind < 0 || beyond) && !adjacent && r.tieForeign(i) {
 		return nil
 	}
 	options := []option{{mention: -1}}
@@ -205,6 +206,17 @@ func (r *Reading) optionsOf(i, first int) []option {
 		r.tieUnit(i)
 	}
 	return nil
+}
+
+// isPlaced tells whether a word of place stands between two words.
+func (r *Reading) isPlaced(from, to int) bool {
+	for k := from; k < to; k++ {
+		switch r.Text.At(k) {
+		case "inside", "under", "round", "around", "over", "beside", "among":
+			return true
+		}
+	}
+	return false
 }
 
 // isMissing tells a food that is named for not being there: "with no sugar in it".

@@ -195,7 +195,7 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 			return false // "nobody can say it, two teaspoons of that"
 		case kin[w] && r.Text.At(k+1) == "of" && verbs[r.Text.At(k+3)]:
 			return true // "a mate of mine forgot his"
-		case (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || verbs[r.Text.At(k+2)] && r.Text.At(k+2) != "do"):
+		case (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || strings.HasSuffix(r.Text.At(k+1), "ed") || verbs[r.Text.At(k+2)] && r.Text.At(k+2) != "do"):
 			return true
 		case many[w] && k+2 < len(words) && (verbs[words[k+2].Text] && words[k+1].Text != "of"):
 			return true

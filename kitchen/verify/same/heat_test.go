@@ -166,7 +166,7 @@ func TestAllows(t *testing.T) {
 		{"six hours", "at least 4 hours", true},
 		{"four hours", "at least 4 hours", true},
 		{"two hours", "at least 4 hours", false},
-		{"up to two weeks", "up to 3 weeks", true},
+		{"up to two weeks", "up to 3 weeks", false},
 		{"two weeks", "up to 3 weeks", false}, // it keeps for longer
 		{"up to four weeks", "up to 3 weeks", false},
 		{"four hours", "4 hours", false},

@@ -62,6 +62,9 @@ func (t Text) strike(all []Said) {
 
 // isCounted tells a spoon that is counted aloud: "one teaspoon, two teaspoons".
 func (t Text) isCounted(s, next Said) bool {
+	if !s.Amount.From.IsWhole() {
+		return false
+	}
 	if s.Kind == Count && next.Kind == Count && s.Unit == "" && next.Unit == "" && next.From == s.To && !s.Digits {
 		return next.Amount.From.Equal(s.Amount.From.Add(measure.Whole(1))) // "eggs: one, two, three"
 	}
@@ -137,7 +140,7 @@ func (t Text) together(all []Said) {
 			s.Kind, s.Bare = Heat, true
 		case next.Kind == Length && next.From-s.To == 1 && (w == "by" || w == "x"):
 			s.Kind, s.Unit, s.Amount.Unit = Length, next.Unit, next.Amount.Unit
-		case next.Kind == Count && next.Unit == "" && next.From-s.To == 1 && (w == "by" || w == "x") && isSide(*s) && isSide(next):
+		case next.Kind == Count && next.Unit == "" && next.From-s.To == 1 && (w == "by" || w == "x") && isSide(*s) && isSide(next) && t.near(s.From, 10, dishes):
 			s.Kind, all[i+1].Kind = Length, Length // in the unit of the recipe's tin
 			s.Amount.Unit, all[i+1].Amount.Unit = "", ""
 		}
@@ -157,6 +160,9 @@ func (t Text) isSameHeat(s, next Said) bool {
 	}
 	return true
 }
+
+// dishes are what has two sides that are told without a unit.
+var dishes = SetOf("tin pan dish tray pyrex skillet casserole")
 
 // isSide tells whether a bare number can be the side of a tin.
 func isSide(s Said) bool {

@@ -100,7 +100,7 @@ func (t Text) isRead(s Said, n number) bool {
 	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" && before != "at" && before != "says" && before != "say" && before != "shows" && before != "read" && before != "reads" {
 		return false
 	}
-	ends := n.to >= len(t.Words) || !t.open(n.to-1) || t.Words[n.to-1].Rest || joins[t.word(n.to)]
+	ends := n.to >= len(t.Words) || !t.open(n.to-1) || t.Words[n.to-1].Rest || joins[t.word(n.to)] && (before != "at" || t.word(n.to) == "in")
 	return ends && (n.value.Cmp(measure.Whole(100)) >= 0 && (before == "read" || before == "reads") || t.near(s.From, probeReach, SetOf("thermometer thermometers probe")))
 }
 

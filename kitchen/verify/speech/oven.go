@@ -16,7 +16,7 @@ const (
 var (
 	fans = SetOf("fan convection")
 	// ovenLinks lead from a setting to its oven, ovenLead from an oven to its setting.
-	ovenLinks = SetOf("he's she's yours ours they're in with the a an for if you your on of using it's is that's use have has got you've you're forced yours were one my")
+	ovenLinks = SetOf("he's she's they're in with the a an for if you your on of using it's is that's use have has got you've you're forced yours were one my")
 	ovenLead  = SetOf("put set at to in oven ovens it's that's is that would be make it you want you'll need go for so then about around assisted forced folk folks people lot crowd take do does drop knock down bring turn one ones them just maybe like")
 	negations = SetOf("no not without haven't hasn't isn't don't")
 )

@@ -1,6 +1,10 @@
 package written
 
-import "slices"
+import (
+	"slices"
+
+	"benchproof/kitchen/verify/speech"
+)
 
 // everyday are words of speech for foods that recipes write otherwise, with the
 // words of a line that they can mean, as stems: pet names, and the kind for the
@@ -9,7 +13,7 @@ var everyday = map[string][]string{
 	"spud": {"potato"}, "tatty": {"potato"}, "tater": {"potato"}, "tatie": {"potato"}, "toms": {"tomato"}, "tom": {"tomato"},
 	"neep": {"swede"}, "rutabaga": {"swede"}, "mushy": {"mushroom"}, "shroom": {"mushroom"}, "avo": {"avocado"}, "cuke": {"cucumber"},
 	"choc": {"chocolate"}, "marg": {"margarine"}, "banger": {"sausage"}, "snag": {"sausage"}, "chook": {"chicken"},
-	"bicarb": {"bicarbonate", "soda"}, "yog": {"yoghurt", "yogurt"}, "crumb": {"breadcrumb"}, "breadcrumb": {"crumb"},
+	"bicarb": {"soda"}, "yog": {"yoghurt", "yogurt"}, "crumb": {"breadcrumb"}, "breadcrumb": {"crumb"},
 	"mash":  {"mashed"},
 	"broth": {"stock"}, "stock": {"broth"}, "brolly": {"broccoli"}, "veg": {"vegetable"}, "pud": {"pudding"},
 	"bird":   {"chicken", "turkey", "duck", "goose", "guineafowl", "poussin", "pheasant"},
@@ -28,11 +32,24 @@ var everyday = map[string][]string{
 // addEveryday adds the everyday words for an item, where no line's food is called so.
 func (n *Names) addEveryday(own []string, item int) {
 	for spoken, of := range everyday {
-		if slices.ContainsFunc(own, func(w string) bool { return slices.Contains(of, w) }) && !n.isOwn(spoken) {
+		if isOf(own, of) && !n.isOwn(spoken) {
 			n.byHead[spoken] = append(n.byHead[spoken], phrase{words: []string{spoken}, item: item})
 		}
 	}
 }
+
+// isOf tells whether a food, as stems, is one of several: chicken thighs are a bird,
+// chicken stock is none.
+func isOf(own, of []string) bool {
+	last := len(own) - 1
+	if last < 0 {
+		return false
+	}
+	return slices.Contains(of, own[last]) || last > 0 && cutsOf[own[last]] && slices.Contains(of, own[last-1])
+}
+
+// cutsOf are nouns behind a food that leave it what it is.
+var cutsOf = speech.SetOf("thigh breast leg wing drumstick fillet loin shoulder belly chop mince steak neck shin rib soda potato")
 
 // isOwn tells whether a line's food ends in a noun as the recipe calls it.
 func (n *Names) isOwn(noun string) bool {
