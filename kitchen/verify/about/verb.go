@@ -68,7 +68,7 @@ func (r *Reading) handled(s speech.Said) float64 {
 }
 
 // farOff are words behind a time that make it a way.
-var farOff = speech.SetOf("behind ahead from away drive walk of old ago since before")
+var farOff = speech.SetOf("by behind ahead from away drive walk of old ago since before")
 
 // opens tells whether nothing but light words stand before a number in its
 // sentence.

@@ -48,6 +48,10 @@ func (t Text) strike(all []Said) {
 		if next.From == s.To {
 			continue
 		}
+		if t.word(s.To) == "no" && !t.open(s.To) && !t.open(s.To-1) && next.From == s.To+1 {
+			s.Struck = true // "eggs, eleven. No! Twelve eggs"
+			continue
+		}
 		reach := takenBack
 		if s.Kind == next.Kind && t.balks(s.To) {
 			reach = searching

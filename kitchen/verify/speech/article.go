@@ -49,7 +49,7 @@ func (t Text) articled(i int) (Said, bool) {
 		}
 		return s, false
 	}
-	if s.Kind == Heat || t.isHolder(s) {
+	if s.Kind == Heat || t.isHolder(s) || money[t.word(i-1)] {
 		return s, false
 	}
 	return s, !t.isIdiom(s)
@@ -90,6 +90,9 @@ func (t Text) ordinal(i int) (Said, bool) {
 	}
 	return Said{Kind: Measure, From: i, To: to, Unit: u, Amount: measure.Of(measure.Whole(1), u), Article: true, More: true}, true
 }
+
+// money are words before "a litre" that make it a price.
+var money = SetOf("euro euros dollar dollars quid pounds bucks buck pence cents rand rupees kronor")
 
 // isHolder tells what something is kept or mixed in from an amount: "slake it in a
 // cup", "out of a jar".

@@ -208,7 +208,7 @@ func (t Text) digitRun(i int) (number, bool) {
 	_, _, unit := t.unit(k, false)
 	measured := (unit || t.word(k) == "degrees" || t.word(k) == "fan") && t.open(k-1)
 	counting := v%10 == v/10%10+1 && v/10%10 == v/100+1 // "one two three"
-	if v < 100 || !measured && (counting || v%5 != 0 || isNumberWord(t.word(k))) {
+	if v < 100 || counting || !measured && (v%5 != 0 || isNumberWord(t.word(k))) {
 		return number{}, false
 	}
 	return number{value: measure.Whole(v), to: k, words: true}, true

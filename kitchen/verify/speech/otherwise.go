@@ -29,6 +29,9 @@ func (t Text) isOtherwise(s Said) bool {
 	case Heat:
 		before := t.word(s.From - 1)
 		return before == "minus" || cooler[next] || turnNouns[next] || before == "by" || t.turnsAround(s)
+	case Length:
+		_, _, side := t.unit(s.From-2, true)
+		return t.word(s.From-1) == "by" && !isNumberWord(t.word(s.From-2)) && !side // "taller by half an inch"
 	case Time:
 		if t.isAdjective(s) {
 			return true
@@ -106,6 +109,10 @@ var works = SetOf("rest simmer bake prove proof boil soak chill knead roast rise
 func (t Text) isPrice(s Said) bool {
 	if s.Unit != measure.Pound {
 		return false
+	}
+	switch t.word(s.From - 1) {
+	case "were", "was", "cost", "costs", "paid", "charge", "charged":
+		return true
 	}
 	n, ok := t.number(s.To)
 	if !ok || !t.open(s.To-1) || n.part || n.value.Cmp(measure.Whole(100)) >= 0 {

@@ -207,7 +207,7 @@ func (t Text) measured(s *Said) bool {
 	}
 	u, to, ok := t.unit(k, s.Digits && k == s.To)
 	if !ok {
-		return false
+		return t.tens(s, k)
 	}
 	if u.Kind() == measure.Count && k > s.From && t.Words[k-1].Stop != None {
 		return false // "oranges, two, squeeze"
@@ -236,6 +236,20 @@ func (t Text) measured(s *Said) bool {
 			t.thousandths(s)
 		}
 	}
+	return true
+}
+
+// tens reads "eighty dekas", which are 800 grams, and "two deci", which are 200 ml.
+func (t Text) tens(s *Said, k int) bool {
+	switch t.word(k) {
+	case "deka", "dekas", "deca", "decas", "dag":
+		s.Unit, s.Amount = measure.Gram, s.Amount.Scale(measure.Whole(10))
+	case "deci", "decis":
+		s.Unit, s.Amount = measure.Millilitre, s.Amount.Scale(measure.Whole(100))
+	default:
+		return false
+	}
+	s.Kind, s.Amount.Unit, s.To = Measure, s.Unit, k+1
 	return true
 }
 

@@ -166,7 +166,7 @@ func TestFacts(t *testing.T) {
 		{
 			"pieces of a size",
 			"Divide into 8 pieces of 100 g each.",
-			[]string{"count 8 pieces"},
+			[]string{"count 8 pieces", "piece 100 g"},
 		},
 		{
 			"pieces without a name",
