@@ -8,9 +8,6 @@ import (
 	"benchproof/kitchen/shoot/project"
 )
 
-// Never is a time that does not come.
-const Never = never
-
 // Timeline is what of some stations is free.
 type Timeline struct{ line timeline }
 
@@ -106,10 +103,8 @@ func Prove(p project.Project, by, contradictions int) (starts []int, isRefuted, 
 // or, if low, for much shorter ones: it gives how long the shortest is then, Never
 // if there is none, and what none is below.
 func ProveFrom(p project.Project, starts []int, contradictions int, low bool) (makespan, bound int) {
-	in, _ := newInstance(p)
-	s := newSearch(context.Background(), p, Options{Steps: 10 * contradictions})
-	s.in, s.breed = in, newPopulation(in, 0)
-	s.raise(in.bound())
+	s := &Search{ctx: context.Background(), project: p, until: 10 * contradictions, makespan: never, beat: never}
+	s.start()
 	if starts != nil {
 		s.take(starts)
 	}

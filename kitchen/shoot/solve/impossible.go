@@ -17,7 +17,7 @@ const (
 
 // impossible names tasks that together have no plan. It leaves out as many as
 // it can, in ever smaller groups: what remains still has none.
-func (s *search) impossible() error {
+func (s *Search) impossible() error {
 	isGone := make([]bool, len(s.project.Tasks))
 	solves := 0
 	for size := (len(isGone) + 1) / 2; size > 0; size /= 2 {
@@ -35,7 +35,7 @@ func (s *search) impossible() error {
 }
 
 // refuse names the tasks that are left.
-func (s *search) refuse(isGone []bool) *project.Refusal {
+func (s *Search) refuse(isGone []bool) *project.Refusal {
 	var left []int
 	var names []string
 	for i, t := range s.project.Tasks {
@@ -55,7 +55,7 @@ func (s *search) refuse(isGone []bool) *project.Refusal {
 }
 
 // isHopeless tells whether a project is soon proved to have no plan.
-func (s *search) isHopeless(p project.Project) bool {
+func (s *Search) isHopeless(p project.Project) bool {
 	if len(p.Tasks) == 0 {
 		return false
 	}

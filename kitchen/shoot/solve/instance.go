@@ -7,8 +7,10 @@ import (
 	"benchproof/kitchen/shoot/project"
 )
 
-// never stands for a time that does not come.
-const never = math.MaxInt / 4
+// Never is a minute that does not come.
+const Never = math.MaxInt / 4
+
+const never = Never
 
 // arc lets a task start at least lag minutes after another one starts.
 type arc struct{ task, lag int }

@@ -47,82 +47,125 @@ type Result struct {
 // times and stations that leave no plan. It is fault.Busy if no plan was found
 // and none was proved impossible.
 func Plan(ctx context.Context, p project.Project, o Options) (Result, error) {
-	if err := p.Check(); err != nil {
+	s, err := Begin(p, o)
+	if err != nil {
 		return Result{}, err
 	}
 	if o.Steps <= 0 {
 		o.Steps = DefaultSteps
 	}
-	s := newSearch(ctx, p, o)
-	return s.run()
+	r, err := s.Look(ctx, o.Steps, 0)
+	if err == nil && r.Starts == nil {
+		err = &fault.Error{Kind: fault.Busy, Say: "No plan was found in the time given, and none was proved impossible. Allow longer waits, or give it more time."}
+	}
+	return r, err
 }
 
-// search is one call of Plan.
-type search struct {
-	ctx      context.Context
+// Search is a plan that is looked for bit by bit. It belongs to one goroutine.
+type Search struct {
+	ctx      context.Context // of the Look that is going on
 	options  Options
 	deadline time.Time // zero for none
 	project  project.Project
-	in       *instance
+	in       *instance // nil until the first Look
 	breed    *population
 	prove    *prover // nil until it is needed
 	mend     *mender
 	turns    *turns // nil if the project is of another kind
+	turn     int    // what proving, mending and turning get in the next turn
+	toBreed  int    // what breeding gets
 	best     []int  // nil while there is no plan
 	makespan int
 	bound    int
+	beat     int // a plan that is no shorter is not worth looking for; never for none
 	steps    int
+	until    int  // the steps at which this Look ends
 	hopeless bool // proved that there is no plan
 }
 
-func newSearch(ctx context.Context, p project.Project, o Options) *search {
-	s := &search{ctx: ctx, options: o, project: p, makespan: never}
+// Begin makes a search for a project's plan ready; how many steps it may take,
+// Look says. The error is what Check finds.
+func Begin(p project.Project, o Options) (*Search, error) {
+	if err := p.Check(); err != nil {
+		return nil, err
+	}
+	s := &Search{options: o, project: p, makespan: never, turn: 100, toBreed: 100}
 	if o.Budget > 0 {
 		s.deadline = time.Now().Add(o.Budget)
 	}
-	return s
+	return s, nil
 }
 
-func (s *search) run() (Result, error) {
-	in, ok := newInstance(s.project)
-	s.in = in
-	if !ok {
-		return Result{}, s.impossible()
+// Look goes on for so many steps, or until the plan is proved best, or, if beat
+// is above 0, until none is found to be shorter than beat; it does not look for
+// plans that are no shorter, once there is one. Starts are nil while there is no
+// plan. Errors are those of Plan for a project that has none.
+func (s *Search) Look(ctx context.Context, steps, beat int) (Result, error) {
+	s.ctx, s.until, s.beat = ctx, s.steps+steps, beat
+	if beat <= 0 {
+		s.beat = never
 	}
-	s.raise(in.bound())
-	s.breed = newPopulation(in, s.options.Seed)
-	s.turns = newTurns(in, s.options.Seed)
-	s.look()
+	if s.in == nil {
+		s.start()
+	}
+	if !s.hopeless {
+		s.look()
+	}
 	switch {
 	case s.best != nil:
 		return Result{Starts: s.best, Makespan: s.makespan, Bound: s.bound, Optimal: s.makespan == s.bound, Steps: s.steps}, nil
 	case s.hopeless:
 		return Result{}, s.impossible()
 	}
-	return Result{}, &fault.Error{Kind: fault.Busy, Say: "No plan was found in the time given, and none was proved impossible. Allow longer waits, or give it more time."}
+	return Result{Makespan: -1, Bound: s.bound, Steps: s.steps}, nil
+}
+
+// Bound gives a makespan that no plan can beat, without looking any further:
+// Never if it is known that there is no plan.
+func (s *Search) Bound() int {
+	if s.in == nil {
+		s.start()
+	}
+	if s.hopeless {
+		return Never
+	}
+	return s.bound
+}
+
+// start makes all ready, with what is known before any step.
+func (s *Search) start() {
+	in, ok := newInstance(s.project)
+	if s.in, s.hopeless = in, !ok; s.hopeless {
+		return
+	}
+	s.breed = newPopulation(in, s.options.Seed)
+	s.turns = newTurns(in, s.options.Seed)
+	s.raise(in.bound())
+	if in.holds(s.options.Start) {
+		s.take(s.options.Start)
+	}
 }
 
 // look takes turns at breeding, proving and mending until one of them is done.
 // It breeds at least once, even when nobody waits any longer. Breeding gets less
 // when it no longer helps.
-func (s *search) look() {
-	if s.in.holds(s.options.Start) {
-		s.take(s.options.Start)
+func (s *Search) look() {
+	if s.steps == 0 && s.bound < s.beat {
+		if len(s.options.Start) == s.in.n {
+			s.breed.try(s.in.orderOf(s.options.Start))
+		}
+		s.breedFor(1)
 	}
-	if len(s.options.Start) == s.in.n {
-		s.breed.try(s.in.orderOf(s.options.Start))
-	}
-	s.breedFor(1)
-	for turn, breed := 300, 300; !s.done(); turn += turn / 4 {
+	for ; !s.done(); s.turn += s.turn / 4 {
 		before := s.makespan
-		s.breedFor(breed)
-		s.turnFor(20 * turn)
-		prove, mend := s.shares(turn)
+		s.breedFor(s.toBreed)
+		s.turnFor(20 * s.turn)
+		prove, mend := s.shares(s.turn)
 		s.proveFor(prove, false)
 		s.proveFor(prove/2, true)
 		s.mendFor(mend)
-		if breed = 2 * turn; s.makespan == before && mend > turn {
-			breed = turn / 10
+		if s.toBreed = 2 * s.turn; s.makespan == before && mend > s.turn {
+			s.toBreed = s.turn / 10
 		}
 	}
 }
@@ -130,7 +173,7 @@ func (s *search) look() {
 // shares says how long to prove and to mend in a turn. Where tasks take turns,
 // mending does most; in large projects of another kind a contradiction costs
 // many plans, and breeding does most.
-func (s *search) shares(turn int) (prove, mend int) {
+func (s *Search) shares(turn int) (prove, mend int) {
 	switch {
 	case s.prove != nil && s.prove.hasOrder():
 		return turn, 2 * turn
@@ -142,7 +185,7 @@ func (s *search) shares(turn int) (prove, mend int) {
 
 // proveFor searches for a plan that is shorter, or, if low, for one that is so
 // short that to find none raises the bound.
-func (s *search) proveFor(contradictions int, low bool) {
+func (s *Search) proveFor(contradictions int, low bool) {
 	if s.in.n > maxProverTasks || s.done() {
 		return
 	}
@@ -153,9 +196,12 @@ func (s *search) proveFor(contradictions int, low bool) {
 	if s.best != nil {
 		s.prove.hint(s.best)
 	}
-	left := min(contradictions, s.options.Steps-s.steps)
+	left := min(contradictions, s.until-s.steps)
 	for left > 0 && !s.done() {
 		by := min(s.in.horizon, s.makespan-1)
+		if s.best != nil {
+			by = min(by, s.beat-1)
+		}
 		if low {
 			by = min(by, s.bound+(by-s.bound)/4)
 		}
@@ -178,18 +224,18 @@ func (s *search) proveFor(contradictions int, low bool) {
 }
 
 // turnFor swaps the turns of tasks at stations that serve one at a time.
-func (s *search) turnFor(moves int) {
+func (s *Search) turnFor(moves int) {
 	if s.turns == nil || s.best == nil || s.done() {
 		return
 	}
 	before := s.turns.moves
-	starts := s.turns.run(s.best, min(moves, (s.options.Steps-s.steps)/2), s.bound, s.stopped)
+	starts := s.turns.run(s.best, min(moves, (s.until-s.steps)/2), s.bound, s.stopped)
 	s.steps += s.turns.moves - before
 	s.take(starts)
 }
 
 // mendFor looks for shorter plans in the neighbourhood of the best ones.
-func (s *search) mendFor(contradictions int) {
+func (s *Search) mendFor(contradictions int) {
 	if s.mend == nil || s.best == nil {
 		return
 	}
@@ -212,7 +258,7 @@ func (s *search) mendFor(contradictions int) {
 
 // found takes a plan of the prover, with the set-ups decoded into it. It tells
 // whether that was the best so far.
-func (s *search) found(starts []int) bool {
+func (s *Search) found(starts []int) bool {
 	before := s.makespan
 	s.breed.add(starts, s.prove.isExact)
 	if m, ok := s.breed.best(); ok {
@@ -225,7 +271,7 @@ func (s *search) found(starts []int) bool {
 }
 
 // refuted notes that no plan ends by a minute.
-func (s *search) refuted(by int) {
+func (s *Search) refuted(by int) {
 	switch {
 	case by >= s.in.horizon && s.best == nil:
 		s.hopeless = true
@@ -236,9 +282,9 @@ func (s *search) refuted(by int) {
 	}
 }
 
-func (s *search) breedFor(steps int) {
+func (s *Search) breedFor(steps int) {
 	before := s.breed.steps
-	s.breed.run(min(steps, s.options.Steps-s.steps), s.bound, s.stopped)
+	s.breed.run(min(steps, s.until-s.steps), s.bound, s.stopped)
 	s.steps += s.breed.steps - before
 	if m, ok := s.breed.best(); ok {
 		s.take(m.starts)
@@ -246,7 +292,7 @@ func (s *search) breedFor(steps int) {
 }
 
 // take keeps a plan that is better than the best so far.
-func (s *search) take(starts []int) {
+func (s *Search) take(starts []int) {
 	makespan := s.project.Makespan(starts)
 	if s.best != nil && makespan >= s.makespan {
 		return
@@ -256,14 +302,14 @@ func (s *search) take(starts []int) {
 }
 
 // raise keeps a bound that is better than the best so far.
-func (s *search) raise(bound int) {
+func (s *Search) raise(bound int) {
 	if bound > s.bound {
 		s.bound = bound
 		s.tell()
 	}
 }
 
-func (s *search) tell() {
+func (s *Search) tell() {
 	if s.options.Progress == nil {
 		return
 	}
@@ -274,11 +320,11 @@ func (s *search) tell() {
 	s.options.Progress(Progress{Makespan: makespan, Bound: s.bound, Steps: s.steps})
 }
 
-func (s *search) done() bool {
-	return s.hopeless || s.best != nil && s.makespan <= s.bound || s.steps >= s.options.Steps || s.stopped()
+func (s *Search) done() bool {
+	return s.hopeless || s.bound >= min(s.makespan, s.beat) || s.steps >= s.until || s.stopped()
 }
 
 // stopped tells whether nobody waits any longer.
-func (s *search) stopped() bool {
+func (s *Search) stopped() bool {
 	return s.ctx.Err() != nil || !s.deadline.IsZero() && time.Now().After(s.deadline)
 }
