@@ -53,6 +53,19 @@ Dust with the icing sugar and serve for 5 minutes.
 	s.shows(path+"/shop", "swap-out up to step 2, the day before", "600 mL", "200 g caster sugar", "20 g icing sugar")
 }
 
+// Guests at 11:00 leave no time to prove; a dough that is proved ahead, by 09:10,
+// is baked by 10:05, and both are said side by side.
+func TestOnlyASwapOutSavesTheDay(t *testing.T) {
+	s, path := startLoaf(t, 1)
+	s.send(path+"/shoot-day/swap-outs", url.Values{"stage": {"2 "}})
+	s.addMoment(path, "name", "Guests", "at", "11:00", "holds", "done by then", "step", "4 ")
+	s.shows(path+"/shoot-day", "10:10 wraps ✓")
+	trade := words(s.shows(path+"/shoot-day?swapouts=1", "0 extra makes: no plan.", "1 extra make: wraps 10:10 ▪ as planned"))
+	if !strings.Contains(trade, "too late for Guests at 11:00") {
+		t.Errorf("it does not say why there is none:\n%s", trade)
+	}
+}
+
 func TestASwapOutThatCannotBe(t *testing.T) {
 	s, path := startLoaf(t, 1)
 	for _, stage := range []string{"9 ", "x", "3 ", "2 Crust"} {

@@ -25,10 +25,11 @@ const (
 	tradeSteps   = 20_000 // for all the plans of the comparison together
 )
 
-// planTime is how long a page waits for a plan; planLimit is when it stops
-// waiting whatever happens.
+// planTime is how long a page waits for a plan, tradeTime for a comparison;
+// planLimit is when it stops waiting whatever happens.
 const (
 	planTime  = 200 * time.Millisecond
+	tradeTime = 500 * time.Millisecond
 	planLimit = 900 * time.Millisecond
 )
 
@@ -249,5 +250,5 @@ func (p *shootPlan) swapOuts(ctx context.Context) ([]shoot.Option, error) {
 	day.Batches = slices.DeleteFunc(slices.Clone(day.Batches), func(b shoot.Batch) bool { return b.Ahead })
 	day.Batches[0].Swaps = nil
 	day.Begun, day.Done, day.Pins, day.Bars, day.Given = false, nil, nil, nil, nil
-	return day.SwapOuts(ctx, swapOutMakes, solve.Options{Steps: tradeSteps, Budget: planTime})
+	return day.SwapOuts(ctx, swapOutMakes, solve.Options{Steps: tradeSteps, Budget: tradeTime})
 }

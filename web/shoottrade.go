@@ -4,6 +4,7 @@ import (
 	"net/http"
 	"slices"
 	"strconv"
+	"strings"
 
 	"benchproof/kitchen/episode"
 	"benchproof/kitchen/fault"
@@ -47,7 +48,11 @@ func tradeRows(t trolley, d *desk, p *shootPlan, options []shoot.Option) []views
 	var rows []views.TradeRow
 	for i, o := range options {
 		row := views.TradeRow{DayFact: views.DayFact{Measure: strconv.Itoa(o.Makes), Text: p.tradeText(o)}}
-		if i > 0 && o.Wrap == options[i-1].Wrap && o.Begins == options[i-1].Begins {
+		if o.Refused != nil {
+			rows = append(rows, row)
+			continue
+		}
+		if i > 0 && options[i-1].Refused == nil && o.Wrap == options[i-1].Wrap && o.Begins == options[i-1].Begins {
 			row.Text = "no better: one more make does not help"
 			return append(rows, row)
 		}
@@ -55,7 +60,10 @@ func tradeRows(t trolley, d *desk, p *shootPlan, options []shoot.Option) []views
 			row.Cuts = append(row.Cuts, p.cutText(o, c))
 			row.Stages = append(row.Stages, p.stageValue(c.Stage))
 		}
-		if !o.Optimal && p.day.Finish == 0 {
+		switch {
+		case !o.Optimal && p.day.Finish > 0:
+			row.Mark = views.Mark{Kind: views.MarkLook, Text: "no plan begins after " + p.at(o.Bound)}
+		case !o.Optimal:
 			row.Mark = views.Mark{Kind: views.MarkLook, Text: "nothing can wrap before " + p.at(o.Bound)}
 		}
 		row.Adds = addsText(t, d, p, o)
@@ -71,6 +79,9 @@ func (p *shootPlan) tradeText(o shoot.Option) string {
 	text := "extra makes: wraps "
 	if o.Makes == 1 {
 		text = "extra make: wraps "
+	}
+	if o.Refused != nil {
+		return strings.TrimSuffix(text, "wraps ") + "no plan. " + fault.Say(o.Refused)
 	}
 	text += p.at(o.Wrap)
 	if p.day.Finish > 0 {

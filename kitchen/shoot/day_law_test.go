@@ -104,17 +104,25 @@ func TestExtraMakesNeverLengthenTheDay(t *testing.T) {
 	helped := map[bool]int{}
 	rapid.Check(t, func(t *rapid.T) {
 		d := drawDay(t)
-		options, err := d.SwapOuts(context.Background(), 2, solve.Options{Steps: 4000})
+		steps := rapid.SampledFrom([]int{1, 400, 4000}).Draw(t, "search steps")
+		options, err := d.SwapOuts(context.Background(), 2, solve.Options{Steps: steps})
 		if err != nil {
 			return
 		}
 		for k, o := range options {
+			if o.Refused != nil {
+				_, err := d.Make(context.Background(), solve.Options{Steps: 4000})
+				if fault.KindOf(o.Refused) == fault.Invalid && err == nil || k > 0 && options[k-1].Refused == nil {
+					t.Fatalf("%d makes are refused, %v, and fewer are not, or the day is planned: %v", k, o.Refused, err)
+				}
+				continue
+			}
 			edge, bound := sooner(d, o)
 			if o.Makes != k || len(o.Cuts) > k || bound > edge || o.Optimal != (bound == edge) || o.Wrap != o.Plan.Wrap || o.Begins != o.Plan.Begin {
 				t.Fatalf("%d makes: %d cuts, from %d to %d, bound %d, optimal %v", o.Makes, len(o.Cuts), o.Begins, o.Wrap, o.Bound, o.Optimal)
 			}
 			mustBeAPlan(t, o.Day, o.Plan)
-			if k == 0 {
+			if k == 0 || options[k-1].Refused != nil {
 				continue
 			}
 			before, boundBefore := sooner(d, options[k-1])
@@ -140,6 +148,24 @@ func sooner(d shoot.Day, o shoot.Option) (edge, bound int) {
 	return o.Wrap, o.Bound
 }
 
+// Compared twice, it is the same.
+func TestAComparisonIsTheSameEachTime(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		d := drawDay(t)
+		o := solve.Options{Steps: 2000, Seed: rapid.Uint64().Draw(t, "seed")}
+		first, err := d.SwapOuts(context.Background(), 3, o)
+		second, again := d.SwapOuts(context.Background(), 3, o)
+		if (err == nil) != (again == nil) || len(first) != len(second) {
+			t.Fatalf("%d options, %v, then %d, %v", len(first), err, len(second), again)
+		}
+		for k := range first {
+			if diff := cmp.Diff(first[k].Plan, second[k].Plan); diff != "" || first[k].Bound != second[k].Bound {
+				t.Fatalf("%d makes: bound %d, then %d; %s", k, first[k].Bound, second[k].Bound, diff)
+			}
+		}
+	})
+}
+
 // A choice that was kept and is applied again gives the option's own plan.
 func TestAKeptChoiceIsTheOption(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
@@ -149,6 +175,9 @@ func TestAKeptChoiceIsTheOption(t *testing.T) {
 			return
 		}
 		for _, o := range options {
+			if o.Refused != nil {
+				continue
+			}
 			with, cuts, err := d.With(o.Choices())
 			if err != nil || len(cuts) != len(o.Cuts) {
 				t.Fatalf("%d makes: %d cuts, %v", o.Makes, len(cuts), err)

@@ -87,20 +87,9 @@ func TestWhatThePrintDependsOn(t *testing.T) {
 	}
 }
 
-// openDay is a day whose best plan is never proved, because its hands go home in
-// the end: a shot of 10, another of 10 from a side that takes 30 to set up, and 30
-// of washing up, all by one pair of hands: 80. A proof that leaves out whose hands
-// put up the camera comes no further than 10 + 30 + 10, and a little.
-func openDay() shoot.Day {
-	d := oneBatch(step("Pour", "bench", true, 10), step("Unmould", "bench", true, 10))
-	d.Batches[0].Film = map[recipe.Position]string{at(0): "overhead", at(1): "close"}
-	d.Setups = map[string]int{"overhead": 1, "close": 30}
-	d.Stations[0].Busy = []shoot.Busy{{From: 5000, Units: 1}}
-	wash := oneBatch(step("Wash up", "bench", true, 30)).Batches[0]
-	wash.Name = "spare"
-	d.Batches = append(d.Batches, wash)
-	return d
-}
+// openDay is a day whose best plan is not soon proved: two makes of five
+// components that keep one pair of hands busy to the end.
+func openDay() shoot.Day { return kitchenDay(21, false, false) }
 
 // A search that is stopped once it tells of a plan gives one that is no later
 // than what it told, and the bound that it told holds.
@@ -141,8 +130,8 @@ func TestASearchEndsWithItsContext(t *testing.T) {
 	s := openDay().Seek(ctx, shoot.Plan{}, solve.Options{Steps: 1 << 30})
 	stop()
 	<-s.Done()
-	if p, _, err := s.Result(); err != nil || p.Wrap != 80 || p.Optimal {
-		t.Errorf("it gives a plan until %d (proved: %v), %v; want 80, not proved", p.Wrap, p.Optimal, err)
+	if p, _, err := s.Result(); err != nil || p.Entries == nil || p.Optimal {
+		t.Errorf("it gives a plan until %d (proved: %v), %v; want one that is not proved", p.Wrap, p.Optimal, err)
 	}
 	s.Stop() // again, and nothing happens
 }

@@ -70,29 +70,45 @@ func (d Day) Make(ctx context.Context, o solve.Options) (Plan, error) {
 }
 
 func (w *workload) make(ctx context.Context, o solve.Options) (Plan, error) {
+	asked, err := w.asked()
+	if err != nil {
+		return Plan{}, err
+	}
+	r, err := solve.Plan(ctx, asked, o)
+	if err != nil {
+		return Plan{}, w.onSteps(err) // backwards it tells no minutes, which would run backwards
+	}
+	return w.found(r), nil
+}
+
+// asked is the project that is solved: with a Finish, time runs backwards from
+// it. The error is fault.Invalid: the day cannot end by then.
+func (w *workload) asked() (project.Project, error) {
 	if w.day.Finish <= 0 {
-		r, err := solve.Plan(ctx, w.project, o)
-		if err != nil {
-			return Plan{}, w.onSteps(err)
-		}
-		return w.plan(r.Starts, r.Bound, r.Optimal), nil
+		return w.project, nil
 	}
 	if least := solve.Bound(w.project); least > w.day.Finish {
-		return Plan{}, project.Refuse("finish", nil, "The day takes until %v at least, so it cannot finish by %v. Finish later or make some of it ahead.",
+		return w.project, project.Refuse("finish", nil, "The day takes until %v at least, so it cannot finish by %v. Finish later or make some of it ahead.",
 			project.Minute(least), project.Minute(w.day.Finish)).On(w.day.Clock)
 	}
-	mirrored := w.project.Mirror(w.day.Finish)
-	r, err := solve.Plan(ctx, mirrored, o)
-	if err != nil {
-		return Plan{}, w.onSteps(err) // it tells no minutes, which would run backwards
+	return w.project.Mirror(w.day.Finish), nil
+}
+
+// found words what was found of the project asked.
+func (w *workload) found(r solve.Result) Plan {
+	if w.day.Finish <= 0 {
+		return w.plan(r.Starts, r.Bound, r.Optimal)
 	}
-	return w.plan(w.project.MirrorStarts(r.Starts, w.day.Finish), w.day.Finish-r.Bound, r.Optimal), nil
+	return w.plan(w.project.MirrorStarts(r.Starts, w.day.Finish), w.day.Finish-r.Bound, r.Optimal)
 }
 
 // plan words a solved project.
 func (w *workload) plan(starts []int, bound int, isOptimal bool) Plan {
 	p := Plan{Bound: bound, Optimal: isOptimal, Wrap: w.project.Makespan(starts)}
 	p.Kept = Kept{Starts: starts, Bound: bound, Optimal: isOptimal}
+	if len(w.tasks) == 0 {
+		p.Wrap = w.day.Finish // nothing is left to do: it begins as late as it ends
+	}
 	p.Begin = p.Wrap
 	for i, t := range w.tasks {
 		if t.part != standing {

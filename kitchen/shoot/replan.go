@@ -43,7 +43,7 @@ func (d Day) MakeAfter(ctx context.Context, before Plan, o solve.Options) (Plan,
 		return Plan{}, nil, err
 	}
 	if d.Finish == 0 || d.Begun {
-		o.Start = r.startsOf(before)
+		o.Start = r.startsOf(before, before.Wrap)
 	}
 	plan, err := r.make(ctx, o)
 	if err == nil {
@@ -121,9 +121,9 @@ func (e Entry) part() part {
 	return whole
 }
 
-// startsOf gives the starts that an earlier plan had, nil if it is empty.
-// Tasks that it did not have follow at its end.
-func (w *workload) startsOf(p Plan) []int {
+// startsOf gives the starts that an earlier plan had, nil if it is empty. Tasks
+// that it did not have begin at the minute given.
+func (w *workload) startsOf(p Plan, others int) []int {
 	if len(p.Entries) == 0 {
 		return nil
 	}
@@ -135,7 +135,7 @@ func (w *workload) startsOf(p Plan) []int {
 	for i, t := range w.tasks {
 		start, ok := at[identity{t.key, t.part, ""}]
 		if !ok {
-			start = p.Wrap
+			start = others
 		}
 		starts[i] = start
 	}

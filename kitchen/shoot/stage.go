@@ -2,10 +2,8 @@ package shoot
 
 import (
 	"slices"
-	"time"
 
 	"benchproof/kitchen/recipe"
-	"benchproof/kitchen/shoot/solve"
 )
 
 // stages lists where swap-outs can take over on this day: stages of steps that
@@ -39,29 +37,6 @@ func (b Batch) lasts(until recipe.Position) int {
 		ends[t.At] = start + MinutesOf(b.Recipe.Components[t.At.Component].Steps[t.At.Step]).Likely
 	}
 	return ends[until]
-}
-
-// bestBound is a bound on the days of all choices of stages: that of a day on
-// which every stage has been made before.
-func (d Day) bestBound(stages []Key) int {
-	var choices []Choice
-	for _, s := range stages {
-		choices = append(choices, Choice{Stage: s, Overnight: true})
-	}
-	with, _, err := d.With(choices)
-	if err != nil {
-		return d.From
-	}
-	w, err := newWorkload(with)
-	switch {
-	case err != nil && d.Finish > 0:
-		return d.Finish
-	case err != nil:
-		return d.From
-	case d.Finish > 0:
-		return d.Finish - solve.Bound(w.project.Mirror(d.Finish))
-	}
-	return solve.Bound(w.project)
 }
 
 // choose gives every choice of n stages, or, if they are too many, those that
@@ -111,14 +86,4 @@ func plans(stages, makes int) int {
 		}
 	}
 	return sum
-}
-
-// share divides what a search may cost among so many plans.
-func share(o solve.Options, plans int) solve.Options {
-	steps := o.Steps
-	if steps <= 0 {
-		steps = solve.DefaultSteps
-	}
-	o.Steps, o.Budget, o.Progress = max(200, steps/plans), o.Budget/time.Duration(plans), nil
-	return o
 }

@@ -105,6 +105,31 @@ func TestASwapOutKeepsTheLongestWait(t *testing.T) {
 	}
 }
 
+// Guests at 300 come too soon for a loaf that is begun at 150; proved ahead it is
+// sliced by 270.
+func TestADayThatOnlyASwapOutSaves(t *testing.T) {
+	d := breadDay()
+	d.From = 150
+	d.Moments = []shoot.Moment{{Name: "guests", At: 300, Before: []shoot.Key{shot(slice)}}}
+	_, refused := d.Make(context.Background(), solve.Options{})
+	options, err := d.SwapOuts(context.Background(), 3, solve.Options{})
+	if err != nil || len(options) != 4 || refused == nil {
+		t.Fatalf("%d options, %v; without a swap-out: %v", len(options), err, refused)
+	}
+	if options[0].Refused == nil || options[0].Refused.Error() != refused.Error() || options[0].Plan.Entries != nil {
+		t.Errorf("without a swap-out it is refused for %v, want %v", options[0].Refused, refused)
+	}
+	for k, o := range options[1:] {
+		if want := []int{270, 250, 250}[k]; o.Refused != nil || o.Wrap != want || !o.Optimal {
+			t.Errorf("%d makes: wrap %d, bound %d, %v; want %d", o.Makes, o.Wrap, o.Bound, o.Refused, want)
+		}
+	}
+	d.Moments[0].At = 30
+	if _, err := d.SwapOuts(context.Background(), 3, solve.Options{}); fault.KindOf(err) != fault.Invalid {
+		t.Errorf("guests at 30: the error is %v", err)
+	}
+}
+
 func TestWithoutStagesThereAreNoSwapOuts(t *testing.T) {
 	d := breadDay()
 	d.Batches[0].Stages = []shoot.Stage{{At: at(knead)}} // it is filmed
