@@ -62,7 +62,7 @@ func (m *Model) propagate() bool {
 			return true
 		}
 		m.dirty[next] = false
-		if !m.timetable(m.loads[next]) {
+		if l := m.loads[next]; !l.isQueue && !m.timetable(l) || !m.overload(l) {
 			return false
 		}
 	}

@@ -15,7 +15,12 @@ type load struct {
 	capacity int
 	events   []event
 	steps    []step
-	lits     []Lit // memory
+	isQueue  bool
+	works    []work // by piece
+	byStart  []int  // pieces by earliest start
+	byEnd    []int  // by latest end
+	needs    []int  // by place in byStart: what the capacity would have given by then, and what is needed from then on
+	lits     []Lit  // memory
 }
 
 // event is a change of the sure load: of pieces that run then, whatever comes.

@@ -59,6 +59,50 @@ func TestWhatAStationLeaves(t *testing.T) {
 	}
 }
 
+// Pieces that must lie in a stretch of time need no more than it gives, by hand.
+// No two of them surely run at once.
+func TestWhatMustLieInAStretch(t *testing.T) {
+	for _, c := range []struct {
+		name       string
+		capacity   int
+		pieces     []window
+		fits       bool
+		fitsInTurn bool
+	}{
+		{"nothing", 1, nil, true, true},
+		{"three of 2 in 6", 1, []window{{0, 4, 2, 1}, {0, 4, 2, 1}, {0, 4, 2, 1}}, true, true},
+		{"three of 2 in 5", 1, []window{{0, 3, 2, 1}, {0, 3, 2, 1}, {0, 3, 2, 1}}, false, false},
+		{"three of 2 in 5, later", 1, []window{{9, 12, 2, 1}, {9, 12, 2, 1}, {9, 12, 2, 1}}, false, false},
+		{"one may come before them", 1, []window{{7, 12, 2, 1}, {9, 12, 2, 1}, {9, 12, 2, 1}}, true, true},
+		{"one may come after them", 1, []window{{9, 14, 2, 1}, {9, 12, 2, 1}, {9, 12, 2, 1}}, true, true},
+		{"5 minutes in windows one in the other", 1, []window{{2, 3, 1, 1}, {1, 2, 2, 1}, {1, 3, 2, 1}}, false, false},
+		{"the same with a minute more", 1, []window{{2, 4, 1, 1}, {1, 2, 2, 1}, {1, 4, 2, 1}}, true, true},
+		{"two at once in half the time, but not in turn", 2, []window{{0, 3, 2, 1}, {0, 3, 2, 1}, {0, 3, 2, 1}}, true, false},
+		{"five of 2 in 4, two at once: 10 of 8", 2, []window{{0, 2, 2, 1}, {0, 2, 2, 1}, {0, 2, 2, 1}, {0, 2, 2, 1}, {0, 2, 2, 1}}, false, false},
+		{"two wide ones in 3: 8 of 6", 2, []window{{0, 1, 2, 2}, {0, 1, 2, 2}}, false, false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			for _, isInTurn := range []bool{false, true} {
+				var m nogood.Model
+				var pieces []nogood.Piece
+				for _, w := range c.pieces {
+					pieces = append(pieces, nogood.Piece{Start: m.Var(w.lo, w.hi), Minutes: w.minutes, Amount: w.amount})
+				}
+				want := c.fits
+				if isInTurn {
+					m.Queue(pieces...)
+					want = c.fitsInTurn
+				} else {
+					m.Load(c.capacity, pieces...)
+				}
+				if got := m.Conclude(); got != want {
+					t.Errorf("in turn %v: it fits %v, want %v; %v", isInTurn, got, want, m.Clash())
+				}
+			}
+		})
+	}
+}
+
 // Two stations, and an order asked between their pieces: 4 minutes of mixing,
 // then 3 of baking; the oven is taken from 5 to 9, so baking begins at 9 and has
 // ended by 12, and so must a second mixing in a mixer taken until 4 and from 8.

@@ -67,9 +67,15 @@ func drawPuzzle(t *rand.Rand) *puzzle {
 	return p
 }
 
-// takeTurns gives each piece a length and each two an order.
+// takeTurns gives each piece a length and each two an order; sometimes it also
+// counts how long they take together.
 func (p *puzzle) takeTurns(t *rand.Rand) {
 	minutes := make([]int, len(p.vars))
+	defer func() {
+		if t.IntN(2) == 0 {
+			p.queue(minutes)
+		}
+	}()
 	for i := range minutes {
 		minutes[i] = between(t, 1, 3)
 		for j := range i {
@@ -80,6 +86,14 @@ func (p *puzzle) takeTurns(t *rand.Rand) {
 			p.add(func(v []int) bool { return v[j] >= v[i]+minutes[i] || v[i] >= v[j]+minutes[j] }, i, j)
 		}
 	}
+}
+
+func (p *puzzle) queue(minutes []int) {
+	var pieces []nogood.Piece
+	for i, v := range p.vars {
+		pieces = append(pieces, nogood.Piece{Start: v, Minutes: minutes[i], Amount: 7})
+	}
+	p.model.Queue(pieces...)
 }
 
 func (p *puzzle) pick(t *rand.Rand) int { return t.IntN(len(p.vars)) }

@@ -186,7 +186,7 @@ func (p *puzzle) mustTeach(t *testing.T, seed uint64, l lesson, every [][]int) {
 // back, what was decided wrongly.
 func TestWhatAContradictionTeaches(t *testing.T) {
 	lessons := 0
-	for seed := range uint64(300) {
+	for seed := range uint64(600) {
 		random := rand.New(rand.NewPCG(seed, 6))
 		p := drawPuzzle(random)
 		every := p.everyValue()
@@ -225,7 +225,7 @@ func TestWhatAContradictionTeaches(t *testing.T) {
 // The rules that a search has learned, and kept, are true of every solution.
 func TestLearnedRulesAreTrue(t *testing.T) {
 	learned := 0
-	for seed := range uint64(600) {
+	for seed := range uint64(1000) {
 		p := drawPuzzle(rand.New(rand.NewPCG(seed, 7)))
 		every := p.everyValue()
 		for _, l := range []nogood.Lit{p.vars[0].AtMost(p.lo[0]), p.vars[1].AtLeast(p.hi[1]), p.vars[2].AtMost(p.lo[2])} {

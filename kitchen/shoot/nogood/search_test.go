@@ -12,7 +12,7 @@ import (
 // so that what it learned for one must be right for the next.
 func TestSearchAgreesWithTryingAllValues(t *testing.T) {
 	contradictions := 0
-	for seed := range uint64(400) {
+	for seed := range uint64(800) {
 		random := rand.New(rand.NewPCG(seed, 1))
 		p := drawPuzzle(random)
 		solutions := p.solutions()
@@ -76,20 +76,53 @@ func TestRequireAndBounds(t *testing.T) {
 	}
 }
 
-// Seven pigeons and six holes: no search can be shorter than many
-// contradictions, and none may find a place.
+// pigeons are so many that want a hole each, one of two always before the other.
+func pigeons(m *nogood.Model, count, holes int) {
+	var pigeons []nogood.Var
+	for range count {
+		v := m.Var(0, holes-1)
+		for _, other := range pigeons {
+			isFirst := m.Var(0, 1)
+			m.AfterIf(isFirst.AtLeast(1), other, v, 1)
+			m.AfterIf(isFirst.AtMost(0), v, other, 1)
+		}
+		pigeons = append(pigeons, v)
+	}
+}
+
+// Seven pigeons and six holes: no search that takes them two by two can be
+// shorter than many contradictions, and none may find a place.
 func TestPigeonsFindNoPlace(t *testing.T) {
 	var m nogood.Model
-	var pieces []nogood.Piece
-	for range 7 {
-		pieces = append(pieces, nogood.Piece{Start: m.Var(0, 5), Minutes: 1, Amount: 1})
-	}
-	m.Load(1, pieces...)
+	pigeons(&m, 7, 6)
 	if outcome, met := m.Search(nil, 10, never); outcome != nogood.OutOfSteps || met != 10 {
 		t.Errorf("outcome %d after %d contradictions, want to run out after 10", outcome, met)
 	}
 	if outcome, _ := m.Search(nil, 1_000_000, never); outcome != nogood.Impossible {
 		t.Errorf("outcome %d, want Impossible", outcome)
+	}
+}
+
+// At a station they are counted, which takes no search at all.
+func TestAStationCountsPigeons(t *testing.T) {
+	for name, add := range map[string]func(*nogood.Model, ...nogood.Piece){
+		"that serves them all in turn": (*nogood.Model).Queue,
+		"of room for one":              func(m *nogood.Model, p ...nogood.Piece) { m.Load(1, p...) },
+		"of room for two, halved":      func(m *nogood.Model, p ...nogood.Piece) { m.Load(2, append(p, p...)...) },
+	} {
+		t.Run(name, func(t *testing.T) {
+			for count, want := range map[int]nogood.Outcome{6: nogood.Found, 7: nogood.Impossible, 40: nogood.Impossible} {
+				var m nogood.Model
+				var pieces []nogood.Piece
+				for range count {
+					pieces = append(pieces, nogood.Piece{Start: m.Var(0, 5), Minutes: 1, Amount: 1})
+				}
+				add(&m, pieces...)
+				if outcome, met := m.Search(nil, 1_000, never); outcome != want || want == nogood.Impossible && met != 0 {
+					t.Errorf("%d pigeons, six holes: outcome %d after %d contradictions, want %d", count, outcome, met, want)
+				}
+			}
+		})
 	}
 }
 
@@ -107,11 +140,7 @@ func TestAVariableSetAsideFollows(t *testing.T) {
 
 func TestAStoppedSearchEnds(t *testing.T) {
 	var m nogood.Model
-	var pieces []nogood.Piece
-	for range 12 {
-		pieces = append(pieces, nogood.Piece{Start: m.Var(0, 10), Minutes: 1, Amount: 1})
-	}
-	m.Load(1, pieces...)
+	pigeons(&m, 12, 11)
 	asked := 0
 	outcome, _ := m.Search(nil, 1_000_000, func() bool { asked++; return asked > 2 })
 	if outcome != nogood.OutOfSteps || asked == 0 {
