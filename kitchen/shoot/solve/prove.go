@@ -23,6 +23,7 @@ type prover struct {
 	end      nogood.Var // the makespan
 	pairs    []pair
 	behind   [][]bool
+	hasPairs bool // no pair was left out for their number
 	isExact  bool
 	firstOf  map[[2]int]nogood.Lit
 	blocksOf []setupBlock
@@ -49,17 +50,17 @@ func newProver(in *instance) *prover {
 		}
 	}
 	p.addPairs()
+	p.isExact = p.addSetups()
 	for r := range in.stations {
 		p.addLoad(r)
 	}
-	p.isExact = p.addSetups()
 	return p
 }
 
 // addPairs gives two tasks that cannot run at once an order.
 func (p *prover) addPairs() {
 	pairs := p.clashingPairs()
-	if len(pairs) > maxPairs {
+	if p.hasPairs = len(pairs) <= maxPairs; !p.hasPairs {
 		return
 	}
 	for _, c := range pairs {
@@ -148,17 +149,22 @@ func (p *prover) addLoad(r int) {
 	in := p.in
 	peak := in.stations[r].Peak()
 	users, isQueue, isFree := in.servesOne(r)
-	blocks := p.blocks(r, peak)
-	if len(blocks) == 0 && (isFree || len(p.pairs) > 0 && isQueue) {
+	blocks, pieces := p.blocks(r, peak), p.setupPieces(r)
+	isFree = isFree && len(pieces) == 0
+	isQueue = isQueue && (len(pieces) == 0 || p.meetsInTurn())
+	if len(blocks) == 0 && isFree {
 		return
 	}
-	var pieces []nogood.Piece
 	for _, i := range users {
 		for _, u := range in.uses[i] {
 			if u.station == r {
 				pieces = append(pieces, nogood.Piece{Start: p.starts[i], Minutes: in.minutes[i], Amount: u.amount})
 			}
 		}
+	}
+	if len(blocks) == 0 && len(p.pairs) > 0 && isQueue {
+		p.model.Queue(pieces...)
+		return
 	}
 	p.model.Load(peak, append(pieces, blocks...)...)
 }

@@ -17,6 +17,7 @@ func TestProofsAgreeWithTryingAllStarts(t *testing.T) {
 	exact := 0
 	rapid.Check(t, func(t *rapid.T) {
 		p := little(t)
+		p.Setups.OfFirst = rapid.Bool().Draw(t, "backwards")
 		by := rapid.IntRange(0, min(p.Horizon(), enough(p))).Draw(t, "by")
 		starts, isRefuted, isExact := solve.Prove(p, by, 5000)
 		switch got := shortest(p, by); {
@@ -42,6 +43,7 @@ func TestProofsAgreeWithTryingAllStarts(t *testing.T) {
 func TestProofsFromABadPlan(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := little(t)
+		p.Setups.OfFirst = rapid.Bool().Draw(t, "backwards")
 		r, ok := best(t, p)
 		if !ok || r.Makespan > enough(p) {
 			t.Skip("no plan, or too many to try them all")
@@ -63,21 +65,20 @@ func TestProofsFromABadPlan(t *testing.T) {
 	})
 }
 
-// Where set-ups are put up by one pair of hands that is always there, the search
-// for a proof has every rule of them.
+// The search for a proof has every rule of set-ups, whoever puts them up, and
+// which way time runs.
 func TestWhereSetupsAreProved(t *testing.T) {
 	for _, c := range []struct {
 		name  string
 		write func(*sheet)
-		want  bool
 	}{
-		{"one pair of hands", func(*sheet) {}, true},
-		{"nobody is needed", func(s *sheet) { s.Setups.Needs = nil }, true},
-		{"no set-up takes time", func(s *sheet) { s.Setups.Minutes = nil; s.Setups.OfFirst = true }, true},
-		{"two pairs of hands", func(s *sheet) { s.Stations[0].Capacity = 2 }, false},
-		{"hands that go", func(s *sheet) { s.Stations[0].Changes = []project.Level{{From: 500, Capacity: 0}} }, false},
-		{"backwards", func(s *sheet) { s.Setups.OfFirst = true }, false},
-		{"hands and a second thing", func(s *sheet) { s.station("crane", 1); s.setup("close", 5, "hands", "crane") }, false},
+		{"one pair of hands", func(*sheet) {}},
+		{"nobody is needed", func(s *sheet) { s.Setups.Needs = nil }},
+		{"no set-up takes time", func(s *sheet) { s.Setups.Minutes = nil; s.Setups.OfFirst = true }},
+		{"two pairs of hands", func(s *sheet) { s.Stations[0].Capacity = 2 }},
+		{"hands that go", func(s *sheet) { s.Stations[0].Changes = []project.Level{{From: 500, Capacity: 0}} }},
+		{"backwards", func(s *sheet) { s.Setups.OfFirst = true }},
+		{"hands and a second thing", func(s *sheet) { s.station("crane", 1); s.setup("close", 5, "hands", "crane") }},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var s sheet
@@ -87,8 +88,8 @@ func TestWhereSetupsAreProved(t *testing.T) {
 			s.shot("wide", 10, "hands")
 			s.shot("close", 10, "hands")
 			c.write(&s)
-			if _, _, got := solve.Prove(s.Project, 100, 100); got != c.want {
-				t.Errorf("it has every rule: %v, want %v", got, c.want)
+			if _, _, got := solve.Prove(s.Project, 100, 100); !got {
+				t.Error("rules of the set-ups are left out")
 			}
 		})
 	}
