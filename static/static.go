@@ -18,6 +18,10 @@ var files embed.FS
 // Prefix starts the address of every asset.
 const Prefix = "/assets/"
 
+// WorkerPath is where worker.js is served, beside its address as an asset: a
+// worker has one address for good, and reaches no page outside its folder.
+const WorkerPath = "/worker.js"
+
 // bundles are the stylesheets as served, each from its parts in css/ in order.
 var bundles = map[string][]string{
 	"app.css":         {"tokens", "sheet", "head", "forms", "recipe", "pages", "print"},

@@ -119,7 +119,7 @@ func TestTokensAreDefined(t *testing.T) {
 
 // TestScriptsAskNobodyElse: the scripts fetch only addresses a page gave them.
 func TestScriptsAskNobodyElse(t *testing.T) {
-	for _, name := range []string{"app.js", "ticks.js"} {
+	for _, name := range []string{"app.js", "cut.js", "kept.js", "search.js", "ticks.js", "worker.js"} {
 		a, _ := static.Open(static.URL(name))
 		for _, bad := range []string{"http:", "https:", "innerHTML", "eval(", "document.write"} {
 			if bytes.Contains(a.Body, []byte(bad)) {

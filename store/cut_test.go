@@ -78,21 +78,6 @@ func TestListsOfAnEpisodeAreItsOwn(t *testing.T) {
 	same(t, "trials of the version in all episodes", days(must(st.TrialsOfVersion(t.Context(), c.versionID))(t)), []int{30, 12, 11, 10})
 }
 
-func TestSetShotStatus(t *testing.T) {
-	st := open(t)
-	id := must(st.AddShot(t.Context(), episode.Shot{EpisodeID: addEpisode(t, st, "one"), Title: "crumb", Status: episode.Missing}))(t)
-	before := must(st.Shot(t.Context(), id))(t)
-	ok(t, st.SetShotStatus(t.Context(), id, episode.Got))
-	after := before
-	after.Status, after.Revision = episode.Got, 2
-	same(t, "shot", must(st.Shot(t.Context(), id))(t), after)
-	wantFault(t, st.SaveShot(t.Context(), before), fault.Conflict)
-	wantFault(t, st.SetShotStatus(t.Context(), id, "lost"), fault.Invalid)
-	wantFault(t, st.SetShotStatus(t.Context(), id+9, episode.Got), fault.NotFound)
-	ok(t, st.DeleteShot(t.Context(), id))
-	wantFault(t, st.SetShotStatus(t.Context(), id, episode.Got), fault.NotFound)
-}
-
 // A cut keeps its turn while it is edited, and whoever saves late is told.
 func TestACutIsEditedInItsTurn(t *testing.T) {
 	st := open(t)

@@ -244,7 +244,10 @@ func TestTheSeasonsFactsTellWhatIsStillOpen(t *testing.T) {
 	}{
 		{"the trial", "trials", func() error { return st.DeleteTrial(ctx, trial) }},
 		{"the segment", "script", func() error { return st.DeleteSegment(ctx, segment) }},
-		{"the shot", "shots", func() error { return st.SetShotStatus(ctx, shot, episode.Retake) }},
+		{"the shot", "shots", func() error {
+			_, err := st.TickShot(ctx, shot, store.ShotTick{Status: episode.Retake})
+			return err
+		}},
 		{"the cut", "cut", func() error { return st.DeleteCut(ctx, cut) }},
 		{"the share link", "release", func() error { return st.RevokeShareLink(ctx, share) }},
 		{"the batch", "shop", func() error { return st.DeleteBatch(ctx, must(st.Batches(ctx, id))(t)[0].ID) }},

@@ -37,6 +37,9 @@ SET title = ?3,
     layout = ?8,
     status = ?9,
     note = ?10,
+    status_at = CASE status WHEN ?9 THEN status_at ELSE ?11 END,
+    status_by = CASE status WHEN ?9 THEN status_by ELSE '' END,
+    status_nth = CASE status WHEN ?9 THEN status_nth ELSE 0 END,
     revision = revision + 1
 WHERE shot_id = ?1
   AND revision = ?2
@@ -146,27 +149,10 @@ func (s *Store) AddShots(ctx context.Context, episodeID int64, have int, all []e
 }
 
 // SaveShot keeps what was edited: all but the position, for which see
-// MoveShot.
+// MoveShot. Another status than before is given now.
 func (s *Store) SaveShot(ctx context.Context, h episode.Shot) error {
 	return s.write(ctx, operation{"save shot", h.ID}, func(t *tx) error {
-		return t.save(ctx, editedShot, h.ID, h.Revision, shotFields(h)...)
-	})
-}
-
-// SetShotStatus notes how far a shot has come, whatever its revision, and
-// counts that up.
-func (s *Store) SetShotStatus(ctx context.Context, id int64, status episode.ShotStatus) error {
-	return s.write(ctx, operation{"set status of shot", id}, func(t *tx) error {
-		rows, err := t.change(ctx, `
-UPDATE shot
-SET status = ?2,
-    revision = revision + 1
-WHERE shot_id = ?1
-  AND deleted_at IS NULL`, id, status)
-		if err == nil && rows == 0 {
-			err = missing("shot")
-		}
-		return err
+		return t.save(ctx, editedShot, h.ID, h.Revision, append(shotFields(h), t.now)...)
 	})
 }
 

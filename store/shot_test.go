@@ -58,20 +58,6 @@ func TestOfShotsAddedTogetherOneThatDoesNotFitKeepsAllOut(t *testing.T) {
 	same(t, "shots", must(st.Shots(t.Context(), id))(t), []episode.Shot(nil))
 }
 
-func TestAShotIsTickedWhateverItsRevision(t *testing.T) {
-	st := open(t)
-	id := must(st.AddShot(t.Context(), episode.Shot{EpisodeID: addEpisode(t, st, "one"), Title: "crumb", Status: episode.Missing}))(t)
-	for i, status := range []episode.ShotStatus{episode.Got, episode.Got, episode.Retake, episode.Missing} {
-		ok(t, st.SetShotStatus(t.Context(), id, status))
-		kept := must(st.Shot(t.Context(), id))(t)
-		if kept.Status != status || kept.Revision != i+2 {
-			t.Errorf("after %q: %q at revision %d", status, kept.Status, kept.Revision)
-		}
-	}
-	wantFault(t, st.SetShotStatus(t.Context(), id, "to shoot"), fault.Invalid)
-	wantFault(t, st.SetShotStatus(t.Context(), id+9, episode.Got), fault.NotFound)
-}
-
 // What was a shot before its states were named anew is the same shot after.
 func TestUpgradingKeepsShots(t *testing.T) {
 	path, db, provider := blank(t)

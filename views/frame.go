@@ -50,6 +50,9 @@ type EpisodeFrame struct {
 	Open      []OpenLink    // what still stands before the release, in the order of the week
 }
 
+// isKept tells whether the sheet is used while filming, where the signal may go.
+func (f EpisodeFrame) isKept() bool { return f.Sheet == SheetShots || f.Sheet == SheetShootDay }
+
 // OpenLink is one thing that still stands between an episode and its release.
 type OpenLink struct {
 	Text  string // "say how much a knob is": reads on after "Before release:"

@@ -5,7 +5,9 @@ type ShotsSheet struct {
 	Page
 	EpisodeFrame
 	// TickAction is where a press is posted: shot, the shot's Tick, and status.
+	// KeptAction is where a script posts the presses that it keeps, with their age.
 	TickAction string
+	KeptAction string
 	Got        string // "9 of 14 got"; "" without shots
 	Order      string // what the order follows
 	OrderPath  string // where the order is made; "" if there is nothing to do

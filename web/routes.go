@@ -10,6 +10,7 @@ import (
 	"github.com/go-chi/httprate"
 
 	"benchproof/kitchen/fault"
+	"benchproof/static"
 )
 
 // routes is the table of contents: who may come, and what answers.
@@ -20,6 +21,7 @@ func (s *Server) routes() http.Handler {
 	r.MethodNotAllowed(s.do(noSuchPage))
 	r.Get("/assets/{hash}/*", s.do(s.sendAsset))
 	r.Get("/favicon.ico", s.do(s.sendFavicon))
+	r.Get(static.WorkerPath, s.do(s.sendWorker))
 	r.Group(s.viewerRoutes)
 	r.Group(func(r chi.Router) {
 		r.Use(s.withSession, notStored)
@@ -142,6 +144,7 @@ func (s *Server) episodeRoutes(r chi.Router) {
 	r.Get("/script", s.do(s.showScript))
 	r.Get("/shots", s.do(s.showShots))
 	r.Post("/shots/ticks", s.do(s.tickShot))
+	r.Post("/shots/ticks/kept", s.do(s.tickShotLate))
 	r.Post("/shots/draft", s.do(s.draftShots))
 	r.Post("/setups", s.do(s.saveSetup))
 	r.Get("/cut", s.do(s.showCut))

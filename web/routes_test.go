@@ -77,7 +77,7 @@ var posts = []string{
 	"/shopping/ticks", "/deleted/pitch/1/restore", "/recipes", "/recipes/read", "/recipes/1/read", "/recipes/1/delete",
 	"/recipes/1/versions", "/recipes/1/versions/1", "/recipes/1/corrections", "/recipes/1/corrections/forget",
 	"/episodes/1/delete", "/episodes/1/brief", "/episodes/1/scale", "/episodes/1/version", "/episodes/1/ticks",
-	"/episodes/1/shots/1/status", "/episodes/1/cut", "/episodes/1/findings", "/episodes/1/release", "/episodes/1/shares",
+	"/episodes/1/shots/1/status", "/episodes/1/shots/ticks", "/episodes/1/shots/ticks/kept", "/episodes/1/cut", "/episodes/1/findings", "/episodes/1/release", "/episodes/1/shares",
 	"/episodes/1/shares/1/revoke", "/episodes/1/segments", "/episodes/1/segments/1", "/episodes/1/segments/1/delete",
 	"/episodes/1/segments/1/move", "/episodes/1/shots/1/move", "/episodes/1/batches/1", "/episodes/1/trials/1", "/episodes/1/corrections/1",
 }

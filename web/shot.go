@@ -145,32 +145,3 @@ func completeShotForm(form *views.Form, setups []string) {
 		}
 	}
 }
-
-// tickShot notes how far a shot has come: the state wanted is sent, so that
-// sending it twice does no harm.
-func (s *Server) tickShot(w http.ResponseWriter, r *http.Request) error {
-	form, err := readTyped(w, r)
-	if err != nil {
-		return err
-	}
-	episodeID, err := pathID(r, "episode")
-	if err != nil {
-		return err
-	}
-	id := form.whole("shot")
-	status := form.oneOf("status", asWords(episode.ShotStatuses))
-	if err := form.err(); err != nil {
-		return err
-	}
-	shot, err := s.store.Shot(r.Context(), int64(id))
-	if err != nil {
-		return err
-	}
-	if shot.EpisodeID != episodeID {
-		return noSuchPart("shot")
-	}
-	if err := s.store.SetShotStatus(r.Context(), shot.ID, episode.ShotStatus(status)); err != nil {
-		return err
-	}
-	return seeOther(w, r, episodePath(shot.EpisodeID)+"/shots#"+anchor("shot", shot.ID))
-}

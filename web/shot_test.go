@@ -1,7 +1,6 @@
 package web_test
 
 import (
-	"net/http"
 	"net/url"
 	"strings"
 	"testing"
@@ -167,46 +166,5 @@ func TestTheFormStandsFilledIn(t *testing.T) {
 	}
 	if strings.Contains(s.get(path+"/shots?step=").body, "selected") && !strings.Contains(s.get(path+"/shots").body, "Add a shot") {
 		t.Error("without anything asked for the form is not the usual one")
-	}
-}
-
-func TestAShotIsTicked(t *testing.T) {
-	s, path := filmedLoaf(t)
-	for _, status := range []string{"got", "got", "retake", "missing", "got"} {
-		answer := s.post(path+"/shots/ticks", "shot", "1", "status", status)
-		if answer.status != http.StatusSeeOther || answer.to != path+"/shots#shot-1" {
-			t.Fatalf("ticking %s = %d to %q", status, answer.status, answer.to)
-		}
-		shot, err := s.store.Shot(t.Context(), 1)
-		if err != nil || string(shot.Status) != status {
-			t.Errorf("ticked %s, the shot is %q (%v)", status, shot.Status, err)
-		}
-	}
-	s.shows(path+"/shots", "1 of 2 got")
-}
-
-func TestATickThatMakesNoSenseIsRefused(t *testing.T) {
-	s, path := filmedLoaf(t)
-	other := s.start("Scones", scones)
-	for _, c := range []struct {
-		name, path, shot, status string
-		want                     int
-	}{
-		{"no such status", path, "1", "to shoot", http.StatusUnprocessableEntity},
-		{"no status", path, "1", "", http.StatusUnprocessableEntity},
-		{"no number", path, "one", "got", http.StatusUnprocessableEntity},
-		{"no shot", path, "", "got", http.StatusNotFound},
-		{"no such shot", path, "99", "got", http.StatusNotFound},
-		{"of another episode", other, "1", "got", http.StatusNotFound},
-		{"no such episode", "/episodes/99", "1", "got", http.StatusNotFound},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			if got := s.post(c.path+"/shots/ticks", "shot", c.shot, "status", c.status); got.status != c.want {
-				t.Errorf("= %d, want %d", got.status, c.want)
-			}
-			if shot, err := s.store.Shot(t.Context(), 1); err != nil || shot.Status != episode.Missing || shot.Revision != 1 {
-				t.Errorf("the shot became %+v (%v)", shot, err)
-			}
-		})
 	}
 }

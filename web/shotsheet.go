@@ -52,7 +52,8 @@ func (s *Server) drawShotsAnd(w http.ResponseWriter, r *http.Request, d *desk, s
 // newShotsSheet words a shot list. of is the form of one of its setups, nil for
 // none.
 func newShotsSheet(p part[episode.Shot], d *desk, list *shotList, of *setupForm) views.ShotsSheet {
-	sheet := views.ShotsSheet{TickAction: p.path(d.episode.ID, 0) + "/ticks", CallSheet: d.path(views.SheetCallSheet), Got: gotText(list.shots)}
+	ticks := p.path(d.episode.ID, 0) + "/ticks"
+	sheet := views.ShotsSheet{TickAction: ticks, KeptAction: ticks + "/kept", CallSheet: d.path(views.SheetCallSheet), Got: gotText(list.shots)}
 	sheet.Order, sheet.OrderPath, sheet.OrderLink = list.orderWords(d)
 	blocks := list.blocks()
 	for b, block := range blocks {

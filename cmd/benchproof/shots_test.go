@@ -13,13 +13,55 @@ import (
 	"benchproof/cmd/check/browser"
 )
 
-// offline takes the browser's network away, or gives it back.
-func (c *cook) offline(yes bool) {
-	c.t.Helper()
-	conditions := network.EmulateNetworkConditionsByRuleParams{MatchedNetworkConditions: []*network.Conditions{{Offline: yes, DownloadThroughput: -1, UploadThroughput: -1}}}
-	if _, err := chromedp.Call(c.tab.Context(), network.EmulateNetworkConditionsByRule, conditions); err != nil {
-		c.t.Fatalf("emulate the network: %v", err)
+// phone is a cook whose signal comes and goes.
+type phone struct {
+	*cook
+	signal *airwave
+}
+
+// newPhone is another phone at the program's address.
+func newPhone(t *testing.T, address string) *phone {
+	t.Helper()
+	signal := newAirwave(t, address)
+	return &phone{&cook{t: t, tab: browser.Start(t, browser.Phone), at: signal.address}, signal}
+}
+
+// offline takes the signal away, or gives it back. Nothing gets through then,
+// from the page and from its worker, and the browser knows it.
+func (p *phone) offline(yes bool) {
+	p.t.Helper()
+	p.signal.gone(yes)
+	state := network.OverrideNetworkStateParams{Offline: yes, DownloadThroughput: -1, UploadThroughput: -1}
+	if _, err := chromedp.Call(p.tab.Context(), network.OverrideNetworkState, state); err != nil {
+		p.t.Fatalf("emulate the network: %v", err)
 	}
+}
+
+// keepsNothing opens an address without a signal, finds that the browser has no
+// copy, and leaves its error page: left standing, that would load the sheet by
+// itself once there is a signal, and cut short the way there.
+func (p *phone) keepsNothing(path string) {
+	p.t.Helper()
+	if response, err := chromedp.RunResponse(p.tab.Context(), chromedp.Navigate(p.at+path)); err == nil {
+		p.t.Errorf("with the signal gone %s loads: %v", path, response)
+	}
+	p.tab.Do(chromedp.Navigate("about:blank"))
+}
+
+// isKept waits until the browser has a copy of a page.
+func (p *phone) isKept(path string) {
+	p.t.Helper()
+	p.waits(`caches.match("` + path + `").then(Boolean)`)
+}
+
+// unsent waits until so many ticks wait for a signal.
+func (p *phone) unsent(n int) {
+	p.t.Helper()
+	if n == 0 {
+		p.waits(`document.querySelector("[data-unsent]").hidden && !Object.keys(localStorage).some((key) => key.startsWith("ticks "))`)
+		return
+	}
+	p.waits(`document.querySelector("[data-unsent]").textContent.includes("` + strconv.Itoa(n) + ` not sent")`)
 }
 
 // waits lets the page go on until a claim about it is true.
@@ -44,9 +86,8 @@ func (c *cook) pressed(i int) string {
 // drafted, a setup is described, shots are ticked with the network gone, and the
 // ticks arrive when it is back.
 func TestTheShots(t *testing.T) {
-	tab := browser.Start(t, browser.Phone)
 	up := start(t, 2, "serve", "--data", t.TempDir(), "--addr", "127.0.0.1:0")
-	c := &cook{t: t, tab: tab, at: up.address}
+	c := newPhone(t, up.address)
 	c.setUp(up.code)
 	text, err := os.ReadFile(filepath.Join("testdata", "typed", "plum-tart.txt"))
 	if err != nil {
@@ -57,7 +98,7 @@ func TestTheShots(t *testing.T) {
 	c.sees(shots, "No shots yet", "Draft a shot list")
 	c.presses("form[action$='/draft'] button")
 	c.sees(shots, "By the clock of the day’s plan", "The ingredients laid out", "The finished dish", "Every step has a shot")
-	all := browser.Get(tab, chromedp.Evaluate[int](`document.querySelectorAll(".shot").length`))
+	all := browser.Get(c.tab, chromedp.Evaluate[int](`document.querySelectorAll(".shot").length`))
 
 	c.describesASetup(shots)
 	c.ticksWithoutScripts(shots)
@@ -68,25 +109,26 @@ func TestTheShots(t *testing.T) {
 	c.taps("#shot-3 button[value=retake]")
 	c.taps("#shot-4 button[value=got]")
 	c.taps("#shot-4 button[value=missing]")
-	c.waits(`document.querySelector("[data-unsent]").textContent.includes("3 not sent")`)
+	c.unsent(3)
 	c.waits(`document.querySelector(".shots .title [data-left]").textContent === "2 of ` + strconv.Itoa(all) + ` got"`)
-	if status, err := chromedp.RunResponse(tab.Context(), chromedp.Navigate(c.at+shots)); err == nil {
-		t.Errorf("with the network gone the page loads: %v", status)
-	}
-	// The browser's error page loads the sheet by itself once it is online: left
-	// standing, it would cut short the way there.
-	c.tab.Do(chromedp.Navigate("about:blank"))
+	c.keepsNothing(episode + "/call-sheet")
 	c.offline(false)
 	c.open(shots)
-	c.waits(`document.querySelector("[data-unsent]").hidden && localStorage.length === 0`)
+	c.unsent(0)
 	c.open(shots)
-	for shot, want := range map[int]string{1: "got", 2: "got", 3: "retake", 4: "missing"} {
-		if got := c.pressed(shot); got != want {
-			t.Errorf("shot %d is %q for the server, want %q", shot, got, want)
-		}
-	}
+	c.has(map[int]string{1: "got", 2: "got", 3: "retake", 4: "missing"})
 	c.sees(shots, "2 of "+strconv.Itoa(all)+" got")
 	c.callsTheDay(episode)
+}
+
+// has finds shots, by number from 1, in the states that the page should show.
+func (c *cook) has(states map[int]string) {
+	c.t.Helper()
+	for shot, want := range states {
+		if got := c.pressed(shot); got != want {
+			c.t.Errorf("shot %d is %q, want %q", shot, got, want)
+		}
+	}
 }
 
 // describesASetup says what the first setup is made of.

@@ -100,3 +100,16 @@ document.getElementById("understood")?.addEventListener("keydown", (event) => {
   event.preventDefault();
   event.target.closest(".righting").querySelector("button").click();
 });
+
+// door: the pages that worker.js keeps are for whoever is signed in. They go when
+// somebody signs out, and at the latest where somebody signs in.
+const dropKept = () => {
+  globalThis.caches?.delete("sheets").catch(() => {});
+  try {
+    for (const key of Object.keys(localStorage)) if (key.startsWith("told ")) localStorage.removeItem(key);
+  } catch {
+    // storage refused: there is nothing in it
+  }
+};
+if (document.querySelector("form[action='/sign-in'], form[action='/setup']")) dropKept();
+document.querySelector("form[action='/sign-out']")?.addEventListener("submit", dropKept);

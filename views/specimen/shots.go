@@ -4,7 +4,7 @@ import "benchproof/views"
 
 func shots() views.ShotsSheet {
 	return views.ShotsSheet{
-		Page: sheet(views.SheetShots), EpisodeFrame: knots(views.SheetShots), TickAction: "/episodes/31/shots/ticks", Got: "1 of 4 got",
+		Page: sheet(views.SheetShots), EpisodeFrame: knots(views.SheetShots), TickAction: "/episodes/31/shots/ticks", KeptAction: "/episodes/31/shots/ticks/kept", Got: "1 of 4 got",
 		Order: "By the clock of the day’s plan: each setup where it is needed first.", OrderPath: "/episodes/31/shoot-day", OrderLink: "Shoot day",
 		CallSheet: "/episodes/31/call-sheet",
 		Setups: []views.SetupBlock{
