@@ -1,13 +1,13 @@
 package main
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/network"
@@ -43,61 +43,77 @@ func (c *cook) signsIn() {
 	}
 }
 
-// waited makes the tick of a shot that waits here so much older: the phone has
-// slept in a pocket.
-func (p *phone) waited(shot int, long time.Duration) {
+// alters changes the tick of a shot that waits here: what happened to the phone
+// since.
+func (p *phone) alters(shot int, change string) {
 	p.t.Helper()
 	browser.Get(p.tab, chromedp.Evaluate[bool](`(() => {
 		const key = Object.keys(localStorage).find((key) => key.startsWith("ticks "));
 		const all = JSON.parse(localStorage.getItem(key));
-		all["`+strconv.Itoa(shot)+`"].at -= `+strconv.FormatInt(long.Milliseconds(), 10)+`;
+		const tick = all["`+strconv.Itoa(shot)+`"];
+		`+change+`;
 		localStorage.setItem(key, JSON.stringify(all));
 		return true;
 	})()`))
 }
 
-// Two phones film. What was ticked first, and sent last, gives way, and its phone
-// says so; what was ticked last holds, though it was sent late.
+// Two phones film, and the first has no signal. All its ticks are sent after those
+// of the second; which of them holds is a question of when they were given.
 func TestALateTickGivesWay(t *testing.T) {
+	cases := []struct {
+		name, since string // what happened to the first phone since its tick
+		want        string
+	}{
+		{"it has slept for ten minutes, and the other one's is later", "tick.at -= 10 * 60e3", "retake"},
+		{"nothing, and its own is later", "", "got"},
+		{"its clock ran on by a month", "tick.at -= 30 * 864e5", "got"},
+		{"its clock ran on by a month, and the page was loaded again", "tick.at -= 30 * 864e5; tick.page = 0", "retake"},
+		{"its clock was set back by an hour", "tick.at += 3600e3", "got"},
+		{"the tick is of an earlier program, which kept no time", "all[6] = tick.state", "retake"},
+	}
 	address, a, episode := filming(t)
 	shots := episode + "/shots"
 	b := newPhone(t, address)
 	b.signsIn()
 	a.open(shots)
 	b.open(shots)
-	b.taps("#shot-2 button[value=retake]")
+	for i := range cases {
+		b.taps(fmt.Sprintf("#shot-%d button[value=retake]", i+1))
+	}
 	b.unsent(0)
 	a.offline(true)
-	a.taps("#shot-1 button[value=got]")
-	a.taps("#shot-2 button[value=got]")
-	a.unsent(2)
-	a.waited(1, 10*time.Minute)
-	b.taps("#shot-1 button[value=retake]")
-	b.unsent(0)
-	a.has(map[int]string{1: "got", 2: "got"})
-
+	for i, c := range cases {
+		a.taps(fmt.Sprintf("#shot-%d button[value=got]", i+1))
+		a.alters(i+1, c.since)
+	}
+	a.unsent(len(cases))
 	a.offline(false)
 	a.unsent(0)
-	a.has(map[int]string{1: "retake", 2: "got"})
-	a.stands(1, "A later tick stands: retake.")
-	a.stands(2, "")
 	b.open(shots)
-	b.has(map[int]string{1: "retake", 2: "got"})
-
+	for i, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			says := ""
+			if c.want == "retake" {
+				says = "A later tick stands: retake."
+			}
+			if got := [3]string{a.pressed(i + 1), a.says(i + 1), b.pressed(i + 1)}; got != [3]string{c.want, says, c.want} {
+				t.Errorf("the first phone shows %q and says %q, the second shows %q; want %q", got[0], got[1], got[2], c.want)
+			}
+		})
+	}
 	a.taps("#shot-1 button[value=got]")
 	a.unsent(0)
-	a.stands(1, "")
 	b.open(shots)
-	b.has(map[int]string{1: "got"})
+	if got := [2]string{a.says(1), b.pressed(1)}; got != [2]string{"", "got"} {
+		t.Errorf("ticked once more, the first phone says %q and the second shows %q", got[0], got[1])
+	}
 }
 
-// stands finds what a shot says of a later tick; "" for nothing.
-func (c *cook) stands(shot int, want string) {
+// says is what a shot says of a later tick.
+func (c *cook) says(shot int) string {
 	c.t.Helper()
-	line := `document.querySelector("#shot-` + strconv.Itoa(shot) + ` [data-stands]")`
-	if got := browser.Get(c.tab, chromedp.Evaluate[string](line+`.hidden ? "" : `+line+`.textContent`)); got != want {
-		c.t.Errorf("shot %d says %q, want %q", shot, got, want)
-	}
+	line := fmt.Sprintf(`document.querySelector("#shot-%d [data-stands]")`, shot)
+	return browser.Get(c.tab, chromedp.Evaluate[string](line+`.hidden ? "" : `+line+`.textContent`))
 }
 
 // The sheets that are used while filming are there without a signal, and what is
@@ -113,6 +129,7 @@ func TestASheetIsThereWithoutASignal(t *testing.T) {
 	p.taps("#shot-1 button[value=got]")
 	p.unsent(0)
 
+	p.forgets()
 	p.offline(true)
 	p.tab.Do(chromedp.Reload())
 	p.waits(`document.querySelector(".kept").textContent.startsWith("No signal: this is the page as of ") && document.querySelectorAll(".shot").length > 3`)
@@ -137,6 +154,14 @@ func TestASheetIsThereWithoutASignal(t *testing.T) {
 	p.offline(true)
 	p.keepsNothing(episode + "/brief")
 	p.keepsNothing("/")
+}
+
+// forgets empties the browser's own store of files, which may go at any time.
+func (p *phone) forgets() {
+	p.t.Helper()
+	if _, err := chromedp.Call(p.tab.Context(), network.ClearBrowserCache, cdp.Empty{}); err != nil {
+		p.t.Fatal(err)
+	}
 }
 
 // fresh fails if the page says that it is a copy.
