@@ -28,14 +28,15 @@ const write = (key, all) => {
   } catch { return false; } // storage refused: the form is sent as usual
 };
 
-// press is a state as it is kept: with the moment, by both clocks there are, and
-// this phone's name for itself with its count of presses.
-const press = (state) => {
+// press is a state as it is kept: with the moment, by both clocks there are.
+const press = (state) => ({ state, at: Date.now(), page: performance.timeOrigin, since: performance.now() });
+
+// signed adds this phone's name for itself, and its count of presses.
+const signed = (one) => {
   const phone = read("phone");
   phone.by ??= [...crypto.getRandomValues(new Uint32Array(3))].map((n) => n.toString(36)).join("-");
   phone.nth = (phone.nth ?? 0) + 1;
-  const counted = write("phone", phone) ? phone : {}; // one count is not given twice
-  return { state, ...counted, at: Date.now(), page: performance.timeOrigin, since: performance.now() };
+  return write("phone", phone) ? { ...one, ...phone } : one; // one count is not given twice
 };
 
 // age is how old a press is, in milliseconds. The steady clock counts from when
@@ -118,7 +119,7 @@ for (const list of document.querySelectorAll("[data-ticks]:has([data-tick])")) {
         const holds = await post(thing, one);
         if (!holds) break;
         const now = unsent();
-        if (now[thing]?.state !== one.state || now[thing].nth !== one.nth) continue; // pressed again meanwhile
+        if (now[thing]?.state !== one.state || now[thing].at !== one.at) continue; // pressed again meanwhile
         delete now[thing];
         keep(now);
         if (kept) write(told, { ...read(told), [thing]: holds });
@@ -136,7 +137,8 @@ for (const list of document.querySelectorAll("[data-ticks]:has([data-tick])")) {
   for (const form of forms) {
     form.addEventListener("submit", (event) => {
       const state = (event.submitter ?? buttonsOf(form)[0]).value;
-      if (!keep({ ...unsent(), [thingOf(form)]: press(state) })) return;
+      const one = kept ? signed(press(state)) : press(state);
+      if (!keep({ ...unsent(), [thingOf(form)]: one })) return;
       event.preventDefault();
       show(form, state);
       stands(form, "");

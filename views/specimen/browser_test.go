@@ -4,6 +4,7 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"net/url"
+	"strconv"
 	"strings"
 	"sync"
 	"testing"
@@ -112,8 +113,8 @@ func TestPressesSurviveBadSignal(t *testing.T) {
 
 	house.setDown(false)
 	browser.Get(tab, chromedp.Evaluate[bool](`dispatchEvent(new Event("online"))`))
-	wait(t, tab, `document.querySelector("[data-unsent]").hidden && localStorage.length === 0`)
-	want := []string{"shot=1&status=retake", "shot=2&status=got", "shot=4&status=missing"}
+	wait(t, tab, `document.querySelector("[data-unsent]").hidden && `+nothingWaits)
+	want := []string{"nth=2&shot=1&status=retake", "nth=1&shot=2&status=got", "nth=4&shot=4&status=missing"}
 	if diff := cmp.Diff(want, house.posts()); diff != "" {
 		t.Errorf("what arrived (-want +got):\n%s", diff)
 	}
@@ -150,6 +151,32 @@ func TestTicksWaitForSigningIn(t *testing.T) {
 		t.Errorf("the last that arrived is %q, want %q", got, want)
 	}
 }
+
+// TestPressesWaitForOurAnswer: neither the way in nor a page that a network puts
+// in between is an answer, however well it is meant.
+func TestPressesWaitForOurAnswer(t *testing.T) {
+	for name, set := range map[string]func(h *house, yes bool){"signed out": (*house).setSignedOut, "a page in between": (*house).setBetween} {
+		t.Run(name, func(t *testing.T) {
+			house := serve(t)
+			tab := browser.Start(t, browser.Phone)
+			set(house, true)
+			tab.Open(house.URL + "/shots")
+			tab.Do(chromedp.Click(chromedp.CSS(`form:has(input[value="2"]) button[value=got]`)))
+			<-house.arrived
+			wait(t, tab, `!document.querySelector("[data-unsent]").hidden`)
+			set(house, false)
+			browser.Get(tab, chromedp.Evaluate[bool](`dispatchEvent(new Event("online"))`))
+			wait(t, tab, nothingWaits)
+			posts := house.posts()
+			if got, want := posts[len(posts)-1], "nth=1&shot=2&status=got"; len(posts) < 2 || got != want {
+				t.Errorf("of %d that arrived the last is %q, want another %q", len(posts), got, want)
+			}
+		})
+	}
+}
+
+// nothingWaits claims that no press waits to be sent.
+const nothingWaits = `!Object.keys(localStorage).some((key) => key.startsWith("ticks "))`
 
 // TestTickWithoutScripts: a press is a form, and posts the state it wants.
 func TestTickWithoutScripts(t *testing.T) {
@@ -232,6 +259,7 @@ type house struct {
 	*httptest.Server
 	mu              sync.Mutex
 	down, signedOut bool
+	between         bool // something else answers, with a page of its own
 	posted          []string
 	arrived         chan string // each post as well, for a test that must wait for it
 }
@@ -249,6 +277,8 @@ func serve(t *testing.T) *house {
 func (h *house) setDown(yes bool)      { h.mu.Lock(); defer h.mu.Unlock(); h.down = yes }
 func (h *house) setSignedOut(yes bool) { h.mu.Lock(); defer h.mu.Unlock(); h.signedOut = yes }
 
+func (h *house) setBetween(yes bool) { h.mu.Lock(); defer h.mu.Unlock(); h.between = yes }
+
 func (h *house) posts() []string {
 	h.mu.Lock()
 	defer h.mu.Unlock()
@@ -256,7 +286,11 @@ func (h *house) posts() []string {
 }
 
 func (h *house) ServeHTTP(w http.ResponseWriter, r *http.Request) {
-	if a, ok := static.Open(r.URL.Path); ok {
+	path := r.URL.Path
+	if path == static.WorkerPath {
+		path = static.URL("worker.js")
+	}
+	if a, ok := static.Open(path); ok {
 		w.Header().Set("Content-Type", a.Type)
 		_, _ = w.Write(a.Body)
 		return
@@ -276,8 +310,8 @@ func (h *house) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	http.NotFound(w, r)
 }
 
-// post answers as the program does: ticks lead back to the list, a reading is
-// the page drawn again.
+// post answers as the program does: ticks lead back to the list, or are answered
+// with what holds, a reading is the page drawn again.
 func (h *house) post(w http.ResponseWriter, r *http.Request) {
 	h.mu.Lock()
 	defer h.mu.Unlock()
@@ -288,10 +322,21 @@ func (h *house) post(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, "no form", http.StatusBadRequest)
 		return
 	}
+	isKept := strings.HasSuffix(r.URL.Path, "/kept")
+	if age, err := strconv.Atoi(r.PostForm.Get("age")); isKept && err == nil && age >= 0 && r.PostForm.Get("by") != "" {
+		r.PostForm.Del("age") // another each time
+		r.PostForm.Del("by")
+	}
 	h.posted = append(h.posted, r.PostForm.Encode())
 	h.arrived <- r.PostForm.Encode()
 	to := "/shop"
 	switch {
+	case h.between:
+		_, _ = w.Write([]byte("<!doctype html><title>Welcome to the network of the market hall</title>"))
+		return
+	case isKept && !h.signedOut:
+		_, _ = w.Write([]byte(`{"holds":"` + r.PostForm.Get("status") + `"}`))
+		return
 	case h.signedOut:
 		to = "/sign-in"
 	case strings.HasSuffix(r.URL.Path, "/read"):
