@@ -81,7 +81,7 @@ func (r *Reading) isPieceNoun(noun string) bool {
 
 // isAllOfThem tells "you should have about forty of them" from a part.
 func (r *Reading) isAllOfThem(s speech.Said) bool {
-	if !r.isOfThem(s.To) {
+	if !r.isOfThem(s.To) && !(r.Text.At(s.To) == "out" && r.Text.At(s.To+1) == "of") {
 		return false
 	}
 	switch lead := r.leadOf(s); lead {
@@ -121,6 +121,8 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	switch {
 	case s.Kind == speech.Count && f.Place >= 0 && s.Amount.From.Equal(measure.Whole(1)) && f.Amount.From.Cmp(measure.Whole(1)) > 0:
 		return false // "take one strip" of sixteen
+	case s.Kind == speech.Length && r.Text.At(s.To) == "of":
+		return false // "two inches of oil"
 	case s.Kind != speech.Time:
 		return !f.Total
 	case s.Article && s.Unit == measure.Minute && f.Amount.From.Cmp(measure.Whole(20)) > 0:

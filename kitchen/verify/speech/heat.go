@@ -22,7 +22,7 @@ func (t Text) degrees(s *Said) bool {
 	case w == "fahrenheit":
 		s.Scale, said = "F", true
 		k++
-	case (w == "c" || w == "f") && (said || s.Amount.From.Cmp(measure.Whole(40)) >= 0) && t.open(k-1):
+	case (w == "c" || w == "f") && (said || s.Amount.From.Cmp(measure.Whole(40)) >= 0 || t.Words[k].Join) && t.open(k-1):
 		s.Scale, said = map[string]string{"c": "C", "f": "F"}[w], true
 		k++
 	}

@@ -52,6 +52,7 @@ func Read(r recipe.Recipe, larder *food.Larder) *Book {
 			b.readStep(i, k, step, index)
 		}
 	}
+	b.readLengths()
 	b.readYield()
 	for _, f := range b.Facts {
 		for word := range f.Clause { // of the notes and the yield, which are no state
@@ -101,6 +102,35 @@ func alsoStated(l recipe.Line) []measure.Amount {
 		}
 	}
 	return all
+}
+
+// readLengths finds what size a line wants its food cut to: "squash, in 3 cm chunks".
+func (b *Book) readLengths() {
+	for n, it := range b.Items {
+		if it.Line.Amount.Unit.Kind() == measure.Length {
+			continue
+		}
+		t := cut(it.Line.Text)
+		for _, s := range speech.Find(t) {
+			if s.Kind == speech.Length {
+				b.Facts = append(b.Facts, Fact{Said: s, Place: b.placeOf(n), Line: it.Line.Text, Number: it.Line.Number, Text: t.Quote(s.From, s.To), Clause: clauseOf(t, s, 0), Hands: true})
+			}
+		}
+	}
+}
+
+// placeOf is the first step that uses an item, else its list.
+func (b *Book) placeOf(item int) int {
+	list := 0
+	for k, st := range b.States {
+		switch {
+		case st.Step >= 0 && slices.Contains(st.Uses, item):
+			return k
+		case st.Step < 0 && st.Component == b.Items[item].Component:
+			list = k
+		}
+	}
+	return list
 }
 
 // readList makes the state of a component's list of ingredients.

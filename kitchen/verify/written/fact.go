@@ -143,7 +143,7 @@ func (b *Book) find(t speech.Text, place, number int) {
 			f.Part = IsPartTime(t, s) || isCue(t, s)
 			f.Within = t.At(s.From-1) == "within"
 		case speech.Count, speech.Measure:
-			if place >= 0 && s.Each && isBulk(s) {
+			if place >= 0 && isBulk(s) && (s.Each || isPieceOf(t, s)) {
 				f.Kind = speech.Piece
 				break
 			}
@@ -167,6 +167,16 @@ func (b *Book) find(t speech.Text, place, number int) {
 func isBulk(s speech.Said) bool {
 	kind := s.Unit.Kind()
 	return s.Kind == speech.Measure && (kind == measure.Mass || kind == measure.Volume)
+}
+
+// isPieceOf tells the weight in "divide into 10 balls of about 75 g": nothing follows
+// that it could be of.
+func isPieceOf(t speech.Text, s speech.Said) bool {
+	k := s.From - 1
+	for IsAbout(t.At(k)) {
+		k--
+	}
+	return t.At(k) == "of" && (s.To >= len(t.Words) || t.Words[s.To-1].Stop != speech.None || t.At(s.To) == "and" || t.At(s.To) == "each")
 }
 
 // isOr tells whether a time is another word for the one before, or what may be

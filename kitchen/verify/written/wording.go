@@ -19,6 +19,9 @@ func Nouns(t speech.Text, s speech.Said) []string {
 	case "serves", "serve", "feeds", "feed":
 		return []string{"serving"}
 	}
+	if isServed(t, s) {
+		return []string{"serving"}
+	}
 	nouns := parted(t, s)
 	from := t.BehindMeasure(s.To)
 	most := len(nouns) + 2
@@ -33,12 +36,34 @@ func Nouns(t speech.Text, s speech.Said) []string {
 	return nouns
 }
 
+// isServed tells "this does six", "enough for four people", "it feeds fourteen".
+func isServed(t speech.Text, s speech.Said) bool {
+	if w := t.At(s.To); w == "people" || w == "persons" || w == "portions" || w == "servings" {
+		return true
+	}
+	w := t.At(s.To)
+	ends := s.To >= len(t.Words) || t.Words[s.To-1].Stop != speech.None || w == "or" || w == "and" || w == "if" || w == "of" && t.At(s.To+1) == "us"
+	before := t.At(s.From - 2)
+	switch t.At(s.From - 1) {
+	case "does", "do":
+		return ends && dishes[before]
+	case "for":
+		return ends && (before == "enough" || before == "main" || before == "side" || before == "supper" || before == "dinner")
+	case "feeding", "serving":
+		return ends
+	}
+	return false
+}
+
+// dishes are what can do so many people.
+var dishes = speech.SetOf("this it it'll that that'll this'll will'll")
+
 // Pieces stands for what a thing is parted into, whatever it is called.
 const Pieces = "«pieces»"
 
 // parted tells counts that need no noun: "divide it into sixteen".
 func parted(t speech.Text, s speech.Said) []string {
-	if t.At(s.From-1) != "into" {
+	if w := t.At(s.From - 1); w != "into" && w != "in" {
 		return nil
 	}
 	for k := s.From - 2; k >= 0 && k >= s.From-10 && !t.Parts(k); k-- {
