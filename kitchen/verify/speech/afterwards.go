@@ -119,15 +119,69 @@ func (t Text) takesBackWithin(s, next Said) bool {
 // elided takes a number behind a time for another: "eighteen minutes, and ten with
 // the lid on".
 func (t Text) elided(all []Said) {
-	for i := 1; i < len(all); i++ {
-		s, before := &all[i], all[i-1]
-		if s.Kind != Count || before.Kind != Time || !t.isElidedTime(*s, before) {
+	for i := range all {
+		s := &all[i]
+		if s.Kind != Count || s.Unit != "" {
 			continue
 		}
-		s.Kind, s.Unit, s.Amount.Unit = Time, before.Unit, measure.Minute
-		s.Amount.Range = s.Amount.Range.Scale(minutesIn[before.Unit])
+		unit := measure.Minute
+		switch {
+		case i > 0 && all[i-1].Kind == Time && (t.isElidedTime(*s, all[i-1]) || t.isMoreTime(*s, all[i-1])):
+			unit = all[i-1].Unit
+		case !t.isGivenTime(*s):
+			continue
+		}
+		s.Kind, s.Unit, s.Amount.Unit, s.Bare = Time, unit, measure.Minute, true
+		s.Amount.Range = s.Amount.Range.Scale(minutesIn[unit])
 	}
 }
+
+// mostBare is the longest time, in minutes, that is said without its unit.
+const mostBare = 90
+
+// isMoreTime tells "twenty minutes, then turn it and another ten", "ten more".
+func (t Text) isMoreTime(s, before Said) bool {
+	if s.From-before.To > againReach || !t.standsAlone(s) || before.Unit != measure.Minute && before.Unit != measure.Hour {
+		return false
+	}
+	return t.word(s.From) == "another" || t.word(s.To) == "more" || t.word(s.From-1) == "another"
+}
+
+// isGivenTime tells "leave it ten", "let it stand ten", "it rests fifteen", "bakes for
+// forty-five": a verb of waiting or cooking stands right before the number, and nothing
+// that could be counted behind it.
+func (t Text) isGivenTime(s Said) bool {
+	if !t.standsAlone(s) || s.Amount.To.Cmp(measure.Whole(mostBare)) > 0 || s.Amount.From.Cmp(measure.Whole(3)) < 0 {
+		return false
+	}
+	k := s.From - 1
+	for vague[t.word(k)] || t.word(k) == "for" || t.word(k) == "a" || t.word(k) == "another" {
+		k--
+	}
+	switch w := t.word(k); {
+	case w == "it" || w == "them" || w == "that":
+		return gives[t.word(k-1)] && t.open(k-1)
+	case rested[w]:
+		return t.open(k)
+	}
+	return false
+}
+
+// standsAlone tells a number behind which the sentence ends or goes on to something
+// else.
+func (t Text) standsAlone(s Said) bool {
+	w := t.word(s.To)
+	if w == "more" {
+		w = t.word(s.To + 1)
+		return s.To+1 >= len(t.Words) || !t.open(s.To) || joins[w]
+	}
+	return s.To >= len(t.Words) || !t.open(s.To-1) || t.Words[s.To-1].Rest || joins[w] && w != "of" && w != "to" && w != "a" && w != "an" && w != "in" || w == "before" || w == "after" || w == "while" || w == "until"
+}
+
+var (
+	gives  = SetOf("leave give giving let leaving gives leaves")
+	rested = SetOf("stand stands sit sits rest rests resting bake bakes simmer simmers cool cools cook cooks boil boils fry soak chill prove proves steam roast")
+)
 
 // together gives a number the kind of the one behind it that it belongs to: "180,
 // 160 fan", "twenty by thirty centimetres".
