@@ -23,6 +23,7 @@ const (
 
 // reconcile ties numbers to what they equal.
 func (r *Reading) reconcile() {
+	r.correct()
 	for i, s := range r.Said {
 		t := &r.Ties[i]
 		if s.Struck || s.Kind == speech.Share || s.Each || t.Agrees || t.Item >= 0 && r.EqualItem(s, t.Item) {
@@ -43,7 +44,6 @@ func (r *Reading) reconcile() {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
 		}
 	}
-	r.correct()
 	r.spread()
 	r.move()
 	r.mishear()
@@ -56,11 +56,11 @@ func (r *Reading) reconcile() {
 func (r *Reading) correct() {
 	for i := 1; i < len(r.Said); i++ {
 		t := &r.Ties[i]
-		if !r.Said[i-1].Struck || t.isTied() || t.Aside {
+		if !r.Said[i-1].Struck || t.firm || t.Fact >= 0 || t.Aside {
 			continue
 		}
-		if n := r.equalItem(i - 1); n >= 0 && r.Scale.Comparable(r.Said[i], r.Book.Items[n].Line) {
-			t.Item = n
+		if n := r.equalItem(i - 1); n >= 0 && r.GapTo(i-1, n) <= besideFood && r.Scale.Comparable(r.Said[i], r.Book.Items[n].Line) {
+			t.Item, t.Foreign, t.Portion, t.firm = n, "", "", true
 		}
 	}
 }

@@ -95,6 +95,8 @@ func (t Text) balks(i int) bool {
 	switch t.word(i) {
 	case "naw", "nah", "nope":
 		return true
+	case "oh", "ah", "er":
+		return t.word(i+1) == "no" || t.word(i+1) == "wait"
 	case "no":
 		return t.word(i+1) != "more" && t.word(i+1) != "less" && t.word(i+1) != "need"
 	case "wait":
@@ -154,14 +156,15 @@ func (t Text) isGivenTime(s Said) bool {
 	if !t.standsAlone(s) || s.Amount.To.Cmp(measure.Whole(mostBare)) > 0 || s.Amount.From.Cmp(measure.Whole(3)) < 0 {
 		return false
 	}
-	k := s.From - 1
+	k, long := s.From-1, false
 	for vague[t.word(k)] || t.word(k) == "for" || t.word(k) == "a" || t.word(k) == "another" {
+		long = long || t.word(k) == "for"
 		k--
 	}
 	switch w := t.word(k); {
 	case w == "it" || w == "them" || w == "that":
 		return gives[t.word(k-1)] && t.open(k-1)
-	case rested[w]:
+	case rested[w] || long && cooked[w]:
 		return t.open(k)
 	}
 	return false
@@ -175,12 +178,13 @@ func (t Text) standsAlone(s Said) bool {
 		w = t.word(s.To + 1)
 		return s.To+1 >= len(t.Words) || !t.open(s.To) || joins[w]
 	}
-	return s.To >= len(t.Words) || !t.open(s.To-1) || t.Words[s.To-1].Rest || joins[w] && w != "of" && w != "to" && w != "a" && w != "an" && w != "in" || w == "before" || w == "after" || w == "while" || w == "until"
+	return s.To >= len(t.Words) || !t.open(s.To-1) || t.Words[s.To-1].Rest || joins[w] && w != "of" && w != "to" && w != "a" && w != "an" && w != "in" && w != "at" || w == "before" || w == "after" || w == "while" || w == "until"
 }
 
 var (
 	gives  = SetOf("leave give giving let leaving gives leaves")
-	rested = SetOf("stand stands sit sits rest rests resting bake bakes simmer simmers cool cools cook cooks boil boils fry soak chill prove proves steam roast")
+	rested = SetOf("stand stands sit sits rest rests resting")
+	cooked = SetOf("bake bakes simmer simmers cool cools cook cooks boil boils fry soak chill prove proves steam roast")
 )
 
 // together gives a number the kind of the one behind it that it belongs to: "180,

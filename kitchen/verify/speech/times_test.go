@@ -79,7 +79,10 @@ func TestTimes(t *testing.T) {
 		{"at 6 pm", nil},
 		{"ten years ago", nil},
 		{"eighteen minutes and ten with the lid on", []string{"eighteen minutes = time 18 min", "ten = time 10 min"}},
-		{"then let it steam for ten", []string{"ten = count 10"}},
+		{"then let it steam for ten", []string{"ten = time 10 min"}},
+		{"leave it ten", []string{"ten = time 10 min"}},
+		{"let it stand another ten, then turn it out", []string{"another ten = time 10 min, more"}},
+		{"fry three at a time", []string{"three = count 3"}},
 		{"fifty to fifty five minutes", []string{"fifty to fifty five minutes = time 50..55 min"}},
 		{"twenty-two to twenty-five minutes", []string{"twenty-two to twenty-five minutes = time 22..25 min"}},
 	})
