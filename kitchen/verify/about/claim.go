@@ -220,7 +220,26 @@ func (r *Reading) isTaken(i, n int) bool {
 // nevertheless: "it serves four, or one and a dog" has one such number.
 func (r *Reading) isYield(i, n int) bool {
 	s := r.Said[i]
+	if slices.Contains(r.Book.Facts[n].Nouns, "serving") {
+		return !r.IsFactTied(n, i) && r.feeds(s)
+	}
 	return !r.IsFactTied(n, i) && (r.isAllOfThem(s) || r.isMade(s) || r.Text.Near(s.From, s.To, 6, "makes", "make", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into", "keep", "keeps"))
+}
+
+// feeds tells whether the words before a number say that a dish is for so many: "it
+// serves four", "this does six". One cooks for forty in stories, too.
+func (r *Reading) feeds(s speech.Said) bool {
+	for k := s.From - 1; k >= 0 && k >= s.From-3 && !r.Text.Parts(k); k-- {
+		switch r.Text.At(k) {
+		case "serves", "serve", "feeds", "feed", "feeding":
+			return true
+		case "does", "do":
+			return k == s.From-1
+		case "for":
+			return r.Text.At(k-1) == "enough"
+		}
+	}
+	return false
 }
 
 // sharedWords weighs the words near a number that a fact's step has too, those
