@@ -27,6 +27,9 @@ func (j *judge) parts(n int, said []int) (open []int) {
 			open = append(open, i)
 		}
 	}
+	if whole {
+		open = slices.DeleteFunc(open, func(i int) bool { return j.isStray(i, n) })
+	}
 	if len(open) > 1 || whole || len(open) == 1 && j.isOneByOne(open[0]) {
 		open = slices.DeleteFunc(open, func(i int) bool { return j.isOneOf(i, n) })
 	}
@@ -35,6 +38,26 @@ func (j *judge) parts(n int, said []int) (open []int) {
 		return nil
 	}
 	return j.lastPart(open)
+}
+
+// isStray tells a bare count that is likely about something else where the right one was
+// said before: "four eggs … I've nine eggs in the fridge".
+func (j *judge) isStray(i, n int) bool {
+	if s := j.Said[i]; s.Kind != speech.Count || s.Unit != "" || !j.isSaidBefore(i, n) {
+		return false
+	}
+	j.agreed[i] = true
+	return true
+}
+
+// isSaidBefore tells whether the whole of line n was said before number i.
+func (j *judge) isSaidBefore(i, n int) bool {
+	for p := range i {
+		if j.Ties[p].Item == n && j.agreed[p] && j.EqualItem(j.Said[p], n) {
+			return true
+		}
+	}
+	return false
 }
 
 // lastPart keeps only the last of amounts that go on with one another and do not add
