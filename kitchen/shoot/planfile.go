@@ -1,11 +1,8 @@
 package shoot
 
 import (
-	"bytes"
 	"encoding/json"
-	"errors"
 	"fmt"
-	"io"
 	"slices"
 	"sort"
 	"strings"
@@ -108,48 +105,25 @@ func (a *fileAfter) UnmarshalJSON(data []byte) error {
 //	"setup"      the camera setup of a film task
 //	"note"       words for people
 //
-// and "setups" with "minutes" by setup and what putting one up "uses". All but
-// id and minutes may be left out. The error is fault.Invalid, names the tasks,
+// and "setups" with "minutes" by setup, for each that a task names, and what
+// putting one up "uses". All but tasks, id and minutes may be left out. The error is fault.Invalid, names the tasks,
 // and covers all that project.Check finds.
 func ReadPlan(data []byte) (project.Project, error) {
 	var file planFile
 	if err := strict(data, &file); err != nil {
 		return project.Project{}, fault.Invalidf("file", "The plan cannot be read: %s.", jsonCause(data, err))
 	}
+	if name := doubled(data); name != "" {
+		return project.Project{}, fault.Invalidf("file", "The plan has %q twice in one object, and one of them would be lost. Write it once.", name)
+	}
+	if file.Tasks == nil {
+		return project.Project{}, fault.Invalidf("file", "The plan has no \"tasks\". List them, each with its id and minutes.")
+	}
 	r := planReader{stations: map[string]int{}, tasks: map[string]int{}}
 	if err := r.read(file); err != nil {
 		return project.Project{}, err
 	}
 	return r.project, r.project.Check()
-}
-
-// strict reads one JSON value and refuses names that mean nothing.
-func strict(data []byte, into any) error {
-	decoder := json.NewDecoder(bytes.NewReader(data))
-	decoder.DisallowUnknownFields()
-	if err := decoder.Decode(into); err != nil {
-		return err
-	}
-	if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
-		return errors.New("something follows the object")
-	}
-	return nil
-}
-
-// jsonCause words what the JSON reader found, with the line where it knows it.
-func jsonCause(data []byte, err error) string {
-	var syntax *json.SyntaxError
-	var kind *json.UnmarshalTypeError
-	switch {
-	case errors.As(err, &syntax):
-		line := 1 + bytes.Count(data[:min(int(syntax.Offset), len(data))], []byte("\n"))
-		return fmt.Sprintf("line %d is no JSON (%s)", line, syntax)
-	case errors.As(err, &kind):
-		return fmt.Sprintf("“%s” must not be a %s; minutes, waits and units are whole numbers, names are text in quotes", kind.Field, kind.Value)
-	case errors.Is(err, io.EOF), errors.Is(err, io.ErrUnexpectedEOF):
-		return "the text ends too early"
-	}
-	return strings.TrimPrefix(err.Error(), "json: ")
 }
 
 // planReader builds a project from a file.
@@ -171,6 +145,9 @@ func (r *planReader) read(file planFile) error {
 		r.stations[s.Name] = i
 	}
 	for i, t := range file.Tasks {
+		if t.ID == "" {
+			return fault.Invalidf("tasks", "Task %d has no id. Give each task an id of its own.", i+1)
+		}
 		if _, twice := r.tasks[string(t.ID)]; twice {
 			return fault.Invalidf(string(t.ID), "Two tasks have the id %q. Give each task an id of its own.", t.ID)
 		}
@@ -178,6 +155,9 @@ func (r *planReader) read(file planFile) error {
 	}
 	for _, t := range file.Tasks {
 		if err := r.task(t); err != nil {
+			return err
+		}
+		if err := file.Setups.knows(t); err != nil {
 			return err
 		}
 	}
@@ -209,6 +189,9 @@ func (r *planReader) task(t fileTask) error {
 		task.Forbidden = append(task.Forbidden, project.Span{From: span.From, To: span.To})
 	}
 	if t.At != nil {
+		if *t.At < 0 {
+			return fault.Invalidf(id, "Task %q is to start at minute %d. Minutes are 0 or more.", id, *t.At)
+		}
 		if t.LatestEnd != nil && *t.LatestEnd < *t.At+task.Minutes || *t.At < t.NotBefore {
 			return fault.Invalidf(id, "Task %q is to start at minute %d, which its other times do not allow. Change one of them.", id, *t.At)
 		}
@@ -263,4 +246,15 @@ func (r *planReader) setups(s *fileSetups) error {
 	needs, err := r.needs("Setting up", "setups", s.Uses)
 	r.project.Setups = project.Setups{Minutes: s.Minutes, Needs: needs}
 	return err
+}
+
+// knows tells whether a task's setup is listed, where setups are.
+func (s *fileSetups) knows(t fileTask) error {
+	if s == nil || t.Setup == "" || len(s.Minutes) == 0 {
+		return nil
+	}
+	if _, ok := s.Minutes[t.Setup]; !ok {
+		return fault.Invalidf(string(t.ID), "Task %q is filmed with setup %q, which has no minutes among the setups. Add it, with 0 if it takes none, or correct the name.", t.ID, t.Setup)
+	}
+	return nil
 }

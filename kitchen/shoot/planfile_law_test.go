@@ -87,7 +87,7 @@ func writtenNeeds(p project.Project, needs []project.Need) object {
 // stand in the order of the tasks that wait.
 func drawFile(t *rapid.T) project.Project {
 	names := []string{"Backofen", "hands", "it's \"hot\"", "ört", "烤箱"} // in the order of their letters
-	p := project.Project{Setups: project.Setups{Minutes: map[string]int{"wide": rapid.IntRange(0, 20).Draw(t, "wide")}}}
+	p := project.Project{Setups: project.Setups{Minutes: map[string]int{"wide": rapid.IntRange(0, 20).Draw(t, "wide"), "close": 0}}}
 	for _, name := range names[:rapid.IntRange(1, len(names)).Draw(t, "stations")] {
 		s := project.Station{Name: name, Capacity: rapid.IntRange(1, 5).Draw(t, "units")}
 		if rapid.Bool().Draw(t, "changes") {

@@ -74,7 +74,15 @@ func TestReadPlanNamesWhatIsWrong(t *testing.T) {
 		{"cut off", `{"tasks":[{"id":"mix"`, []string{"ends too early"}},
 		{"no JSON", "{\n  tasks: []\n}", []string{"line 2"}},
 		{"two objects", `{} {}`, []string{"follows"}},
-		{"a list", `[]`, []string{"cannot be read"}},
+		{"a list", `[]`, []string{"cannot be read", "array", "object"}},
+		{"a word", `"tasks"`, []string{"cannot be read", "string", "object"}},
+		{"no tasks", `{"stations":{"oven":1}}`, []string{`"tasks"`}},
+		{"null", `null`, []string{`"tasks"`}},
+		{"a task of nothing", `{"tasks":[{"id":"a","minutes":1},null]}`, []string{"Task 2", "id"}},
+		{"minutes twice", `{"tasks":[{"id":"a","minutes":1,"after":[],"minutes":2}]}`, []string{`"minutes"`, "twice"}},
+		{"a station twice", `{"stations":{"oven":1,"hands":{"units":1},"oven":2},"tasks":[]}`, []string{`"oven"`, "twice"}},
+		{"tasks twice", `{"tasks":[{"id":"a","minutes":1}],"tasks":[]}`, []string{`"tasks"`, "twice"}},
+		{"a setup that is not listed", `{"setups":{"minutes":{"wide":5}},"tasks":[{"id":"pour","minutes":1,"setup":"wdie"}]}`, []string{`"pour"`, `"wdie"`}},
 		{"half a minute", `{"tasks":[{"id":"mix","minutes":2.5}]}`, []string{"minutes", "whole"}},
 		{"minutes as text", `{"tasks":[{"id":"mix","minutes":"10"}]}`, []string{"minutes"}},
 		{"a slip of the pen", `{"tasks":[{"id":"mix","minutes":5,"uess":{}}]}`, []string{"uess"}},
@@ -98,7 +106,7 @@ func TestReadPlanNamesWhatIsWrong(t *testing.T) {
 			[]string{`"a"`, `"b"`, `"c"`}},
 		{"an end too early", `{"tasks":[{"id":"a","minutes":5},{"id":"b","minutes":40,"after":["a"],"latestEnd":44}]}`, []string{`"b"`}},
 		{"a pin outside its time", `{"tasks":[{"id":"a","minutes":5,"at":10,"latestEnd":12}]}`, []string{`"a"`}},
-		{"a pin before zero", `{"tasks":[{"id":"a","minutes":5,"at":-10}]}`, []string{`"a"`}},
+		{"a pin before zero", `{"tasks":[{"id":"a","minutes":5,"at":-10}]}`, []string{`"a"`, "-10", "0 or more"}},
 		{"an end before zero", `{"tasks":[{"id":"a","minutes":0,"latestEnd":-1}]}`, []string{`"a"`}},
 		{"a forbidden time the wrong way round", `{"tasks":[{"id":"a","minutes":5,"forbidden":[{"from":20,"to":10}]}]}`, []string{`"a"`}},
 		{"changes out of order", `{"stations":{"hands":{"units":1,"changes":[{"from":20,"units":2},{"from":10,"units":1}]}},"tasks":[]}`, []string{`"hands"`}},
@@ -120,6 +128,21 @@ func TestReadPlanNamesWhatIsWrong(t *testing.T) {
 	}
 }
 
+// The same name in two objects is not twice the same, nor is a name that is also
+// a value.
+func TestNamesThatAreNotTwiceTheSame(t *testing.T) {
+	for _, file := range []string{
+		`{"tasks":[{"id":"minutes","minutes":1,"note":"minutes"},{"id":"id","minutes":1,"after":["minutes",{"id":"minutes"}]}]}`,
+		`{"stations":{"tasks":{"units":1,"changes":[{"from":1,"units":2},{"from":2,"units":2}]},"units":1},"tasks":[]}`,
+		`{"stations":{"a":1,"b":1},"setups":{"minutes":{"a":1,"b":1},"uses":{"a":1,"b":1}},"tasks":[{"id":"a","minutes":1,"uses":{"a":1,"b":1},"setup":"a"}]}`,
+		`{"tasks":[{"id":"pour","minutes":1,"setup":"wide"}]}`,
+	} {
+		if _, err := shoot.ReadPlan([]byte(file)); err != nil {
+			t.Errorf("%s: %v", file, err)
+		}
+	}
+}
+
 func TestAnEmptyPlanIsAPlan(t *testing.T) {
 	p, err := shoot.ReadPlan([]byte(`{"stations":{},"tasks":[]}`))
 	if err != nil {
@@ -135,7 +158,7 @@ func TestAnEmptyPlanIsAPlan(t *testing.T) {
 // feasibly and never below the bound.
 func FuzzReadPlan(f *testing.F) {
 	f.Add([]byte(loafPlan))
-	f.Add([]byte(`{"stations":{"h":{"units":2,"changes":[{"from":9,"units":1}]}},"setups":{"minutes":{"o":4},"uses":{"h":1}},"tasks":[{"id":1,"minutes":5,"setup":"o","uses":{"h":1}},{"id":2,"minutes":3,"setup":"p","at":20,"forbidden":[{"from":1,"to":4}]},{"id":3,"minutes":2,"latestEnd":40,"after":[1,{"id":2,"atLeast":1,"atMost":9}]}]}`))
+	f.Add([]byte(`{"stations":{"h":{"units":2,"changes":[{"from":9,"units":1}]}},"setups":{"minutes":{"o":4,"p":2},"uses":{"h":1}},"tasks":[{"id":1,"minutes":5,"setup":"o","uses":{"h":1}},{"id":2,"minutes":3,"setup":"p","at":20,"forbidden":[{"from":1,"to":4}]},{"id":3,"minutes":2,"latestEnd":40,"after":[1,{"id":2,"atLeast":1,"atMost":9}]}]}`))
 	f.Add([]byte(`{"stations":{"h":1},"tasks":[{"id":"a","minutes":5,"uses":{"h":1}},{"id":"b","minutes":5,"after":[{"id":"a","atMost":0}],"uses":{"h":1}},{"id":"c","minutes":5,"after":[{"id":"a","atMost":0}],"uses":{"h":1}}]}`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		p, err := shoot.ReadPlan(data)
