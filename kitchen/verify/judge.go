@@ -264,6 +264,9 @@ func (j *judge) steps() {
 		if t.Fact < 0 || t.Aside || t.Agrees || j.finding[i] >= 0 {
 			continue // what is in question beside its pair is told once
 		}
+		if j.Said[i].Kind == speech.Time && !j.IsFirm(i) && j.isFactSaidBefore(t.Fact, i) {
+			continue // more than likely about something else
+		}
 		f := j.Book.Facts[t.Fact]
 		text := f.Text
 		if f.Kind == speech.Heat {
@@ -271,6 +274,16 @@ func (j *judge) steps() {
 		}
 		j.found(i, Finding{Kind: Differs, Written: text, Line: f.Line, Number: f.Number})
 	}
+}
+
+// isFactSaidBefore tells whether a number before i agrees with fact n.
+func (j *judge) isFactSaidBefore(n, i int) bool {
+	for p := range i {
+		if j.Ties[p].Fact == n && j.Ties[p].Agrees {
+			return true
+		}
+	}
+	return false
 }
 
 // leastHeat is the least heat, in either scale, that is one of cooking.

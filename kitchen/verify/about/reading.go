@@ -54,6 +54,9 @@ func Read(t speech.Text, b *written.Book, scale same.Scale) *Reading {
 	return r
 }
 
+// IsFirm tells whether much speaks for what number i is about.
+func (r *Reading) IsFirm(i int) bool { return r.Ties[i].firm }
+
 func (t Tie) isTied() bool { return t.Item >= 0 || t.Fact >= 0 || t.Foreign != "" || t.Portion != "" }
 
 // tieFoods ties amounts and counts to the foods that are named beside them.
