@@ -72,12 +72,18 @@ func (j *judge) isFactValue(s speech.Said, f written.Fact) bool {
 	return f.Kind == speech.Heat && s.Amount.From.Cmp(measure.Whole(100)) >= 0 && slices.ContainsFunc(f.Heats, func(h speech.Said) bool { return same.Ranges(s.Amount.Range, h.Amount.Range) })
 }
 
+// mostBare is the greatest number without a unit that may be a time.
+var mostBare = measure.Whole(90)
+
 // isFactDoubtful tells whether a time or a heat may have been said: one that is
 // about nothing is said where the talk is at its step.
 func (j *judge) isFactDoubtful(n int) bool {
 	f := j.Book.Facts[n]
 	for i, s := range j.Said {
 		if j.isOpen(i) && !s.Article && (f.Kind == speech.Time || s.Bare || s.Kind == speech.Count && same.Elided(s)) && j.isFactValue(s, f) {
+			return true
+		}
+		if f.Kind == speech.Time && j.isOpen(i) && s.Kind == speech.Count && s.Amount.To.Cmp(mostBare) <= 0 && len(written.Nouns(j.Text, s)) == 0 && j.Book.Distance(f.Place, j.PlaceOf(i)) == 0 {
 			return true
 		}
 		if j.isOpen(i) && s.Kind == f.Kind && !s.Article && j.Book.Distance(f.Place, j.PlaceOf(i)) == 0 && about.IsNear(s, f) {
