@@ -128,9 +128,11 @@ func TestASheetIsThereWithoutASignal(t *testing.T) {
 	p.fresh()
 	p.taps("#shot-1 button[value=got]")
 	p.unsent(0)
+	p.open(shots + "?change=shot-2") // not kept, and no reason to forget the tick
 
 	p.forgets()
 	p.offline(true)
+	p.open(shots)
 	p.tab.Do(chromedp.Reload())
 	p.waits(`document.querySelector(".kept").textContent.startsWith("No signal: this is the page as of ") && document.querySelectorAll(".shot").length > 3`)
 	p.has(map[int]string{1: "got", 2: "missing"}) // although the copy is from before

@@ -66,9 +66,9 @@ for (const list of document.querySelectorAll("[data-ticks]:has([data-tick])")) {
 
   // what is not sent yet: thing → press, the last one only; earlier versions of
   // this file kept the state alone
-  const unsent = () => Object.fromEntries(Object.entries(read(`ticks ${action}`)).map(([thing, kept]) => [thing, kept.state ? kept : { state: kept }]));
+  const unsent = () => Object.fromEntries(Object.entries(read(`ticks ${action}`)).map(([thing, one]) => [thing, one.state ? one : { state: one }]));
   const keep = (all) => write(`ticks ${action}`, all);
-  // what was sent from a page that the browser may show again without asking
+  // what was sent, and when: thing → state, at
   const told = `told ${action}`;
 
   const show = (form, state) => {
@@ -122,7 +122,7 @@ for (const list of document.querySelectorAll("[data-ticks]:has([data-tick])")) {
         if (now[thing]?.state !== one.state || now[thing].at !== one.at) continue; // pressed again meanwhile
         delete now[thing];
         keep(now);
-        if (kept) write(told, { ...read(told), [thing]: holds });
+        if (kept) write(told, { ...read(told), [thing]: { state: holds, at: Date.now() } });
         if (holds === one.state) continue;
         show(formOf(thing), holds);
         stands(formOf(thing), `A later tick stands: ${holds}.`);
@@ -147,13 +147,9 @@ for (const list of document.querySelectorAll("[data-ticks]:has([data-tick])")) {
     });
   }
 
-  // A page that the browser has kept knows nothing of what was sent since; one
-  // that comes from the server knows all of it.
-  if (document.querySelector(".kept:not([hidden])")) {
-    for (const [thing, state] of Object.entries(read(told))) show(formOf(thing), state);
-  } else {
-    write(told, {});
-  }
+  // a copy that worker.js has kept knows nothing of what was sent since
+  const copy = document.querySelector("[data-as-of]");
+  if (copy) for (const [thing, { state, at }] of Object.entries(read(told))) if (at >= copy.dataset.asOf) show(formOf(thing), state);
   // presses of an earlier visit that never arrived
   for (const [thing, { state }] of Object.entries(unsent())) show(formOf(thing), state);
   tell();

@@ -28,7 +28,8 @@ addEventListener("message", (event) => {
 
 const visit = async (path) => {
   const cache = await caches.open(cacheName);
-  await learn(cache, path, await fetch(path, { redirect: "manual" }));
+  const at = Date.now();
+  await learn(cache, path, await fetch(path, { redirect: "manual" }), at);
 };
 
 // sheet asks the server; without an answer it gives the last copy. The cache is
@@ -37,10 +38,11 @@ const sheet = async (event) => {
   const { pathname, search } = new URL(event.request.url);
   const cache = await caches.open(cacheName).catch(() => undefined);
   if (!cache) return fetch(event.request); // the browser refuses to keep anything
+  const at = Date.now();
   const asked = fetch(event.request).then((answer) => {
     const isAway = answer.type === "opaqueredirect";
     const copy = isAway ? answer : answer.clone();
-    if (isAway || search === "") event.waitUntil(learn(cache, pathname, copy).catch(() => {})); // no room: the copy before stays
+    if (isAway || search === "") event.waitUntil(learn(cache, pathname, copy, at).catch(() => {})); // no room: the copy before stays
     return answer;
   });
   event.waitUntil(asked.catch(() => {}));
@@ -50,10 +52,11 @@ const sheet = async (event) => {
   return await Promise.race([asked.catch(() => undefined), late]) ?? asOf(last);
 };
 
-// asOf is a copy that says what it is.
+// asOf is a copy that says what it is: to people, and to ticks.js.
 const asOf = async (last) => {
   const text = await last.text();
-  const line = `class="kept">No signal: this is the page as of ${clock(new Date(Number(last.headers.get("x-kept-at"))))}.`;
+  const at = askedAt(last);
+  const line = `class="kept" data-as-of="${at}">No signal: this is the page as of ${clock(new Date(at))}.`;
   return new Response(text.replace('class="kept" hidden>', line), { headers: last.headers });
 };
 
@@ -67,19 +70,22 @@ const clock = (at) => {
 // An asset's address says what is in it: a copy is as good as the original.
 const asset = async (request) => await caches.match(request.url, { cacheName }).catch(() => undefined) ?? fetch(request);
 
-// learn keeps a page, or sees from the answer that there is none to keep.
-const learn = async (cache, path, answer) => {
+// learn keeps a page that was asked for at an instant, or sees from the answer
+// that there is none to keep.
+const learn = async (cache, path, answer, at) => {
   if (answer.type === "opaqueredirect" || [401, 403].includes(answer.status)) return caches.delete(cacheName); // signed out
   if ([404, 410].includes(answer.status)) return cache.delete(path);
   if (!answer.ok) return false;
   const headers = new Headers(answer.headers);
   for (const name of ["content-encoding", "content-length"]) headers.delete(name);
-  headers.set("x-kept-at", String(Date.now()));
+  headers.set("x-asked-at", String(at));
   const text = await answer.text();
   await keepAssets(cache, text);
   await cache.put(path, new Response(text, { headers }));
   return tidy(cache);
 };
+
+const askedAt = (page) => Number(page.headers.get("x-asked-at"));
 
 const assetsIn = (text) => new Set(text.match(/\/assets\/[0-9a-f]{16}\/[\w./-]+/g));
 
@@ -97,7 +103,7 @@ const tidy = async (cache) => {
   const all = await cache.keys();
   const pages = await Promise.all(all.filter(({ url }) => !isAsset(pathOf(url))).map(async ({ url }) => {
     const page = await cache.match(url);
-    return { url, at: Number(page.headers.get("x-kept-at")), text: await page.text() };
+    return { url, at: askedAt(page), text: await page.text() };
   }));
   pages.sort((a, b) => b.at - a.at);
   await Promise.all(pages.slice(mostPages).map(({ url }) => cache.delete(url)));
