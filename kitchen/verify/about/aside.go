@@ -82,9 +82,11 @@ var (
 
 // isAside tells whether a number is about something other than this recipe as
 // it is made now.
-func (r *Reading) isAside(s speech.Said) bool {
+// What it is an amount of, from word food on, begins anew: "where my uncle used to
+// stand, then beef stock, 700 mil".
+func (r *Reading) isAside(s speech.Said, food int) bool {
 	from, to := s.From, s.To
-	for from > 0 && s.From-from < sceneReach && !r.Text.Parts(from-1) && !r.turns(from-1) {
+	for from > food && s.From-from < sceneReach && !r.Text.Parts(from-1) && !r.turns(from-1) {
 		from--
 	}
 	for to < len(r.Text.Words) && to-s.To < sceneAhead && !r.Text.Parts(to-1) && !r.turns(to) && !subjects[r.Text.Words[to].Text] {
@@ -92,6 +94,24 @@ func (r *Reading) isAside(s speech.Said) bool {
 	}
 	return r.anyPhrase(scenes, from, s.From) || r.anyPhrase(scenes, s.To, to) || r.isKeeping(from, to) || r.isDenied(s) || r.isConditional(s, from) || r.isTheirs(s)
 }
+
+// foodBefore is the first word of the food that number i is about, where that stands
+// right before it, 0 if it does not.
+func (r *Reading) foodBefore(i int) int {
+	t := r.Ties[i]
+	if t.Item < 0 || !t.before {
+		return 0
+	}
+	for _, m := range r.mentionsAt(r.Said[i].From-foodReach, r.Said[i].From) {
+		if names(m, t.Item) && m.To <= r.Said[i].From {
+			return m.From
+		}
+	}
+	return 0
+}
+
+// foodReach is how many words before its amount a food begins anew.
+const foodReach = 6
 
 // goesOnAside tells whether number i only goes on with one about something else: "it
 // took us an hour and ten, and twenty pounds of ice".

@@ -79,7 +79,7 @@ func (r *Reading) tieFoods() {
 		if s.Kind == speech.Length && t.Item >= 0 && r.Book.Items[t.Item].Line.Amount.Unit.Kind() != measure.Length {
 			t.Item = -1
 		}
-		t.Aside = t.Aside || r.isAside(s) || r.goesOnAside(i)
+		t.Aside = t.Aside || r.isAside(s, r.foodBefore(i)) || r.goesOnAside(i)
 	}
 }
 
