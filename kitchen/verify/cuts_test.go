@@ -228,11 +228,12 @@ func (c cut) setOf() string {
 	return set
 }
 
-// What is reached on cuts that nobody looks into: 186 of 208 (89.4 %), and 20 of
-// 221 findings false (9.0 %). The aim is the same bar, and it is not met yet. Only the figures are told, lest anybody tune.
+// What is reached on cuts that nobody looks into: 251 of 277 (90.6 %), and 23 of
+// 274 findings false (8.4 %). The aim is the same bar, and it is not met yet. Only
+// the figures are told, lest anybody tune.
 const (
-	heldOutFound = 88
-	heldOutFalse = 10
+	heldOutFound = 90
+	heldOutFalse = 9
 )
 
 func TestTheBarHeldOut(t *testing.T) {

@@ -42,7 +42,7 @@ var (
 	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl buddy pal roommate fiancé fiancée missus butcher baker farmer")
 	crowds = speech.SetOf("people folks somebody someone everybody everyone anybody anyone nobody others cooks chefs bakers italians americans")
 	many   = speech.SetOf("most some many other all lots few")
-	verbs  = speech.SetOf("forgot forgets left kept burned burnt dropped ruined swap swaps lasts waits use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
+	verbs  = speech.SetOf("forgot forgets leave leaves left kept burned burnt dropped ruined swap swaps lasts waits use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
 )
 
 // agents are verbs of which only people are the subject: what is cooked does not

@@ -97,7 +97,7 @@ func (r *Reading) tieForeignBefore(i int) bool {
 	}
 	for end := s.From; end > 0 && end >= s.From-foreignBack; end-- {
 		if !r.isLightOrder(end, s.From) || r.Text.Words[end-1].Stop == speech.Sentence && !r.isAlone(end, i) {
-			return false
+			break
 		}
 		for n := 3; n >= 1; n-- {
 			if end-n < 0 {

@@ -45,7 +45,8 @@ func (t Text) strike(all []Said) {
 			s.Struck = true
 			continue
 		}
-		if next.From == s.To {
+		said := t.word(s.From-1) == "say" && t.word(s.From-2) == "i" && t.word(s.From-3) == "did"
+		if next.From == s.To && !said {
 			continue
 		}
 		if t.word(s.To) == "no" && !t.open(s.To) && !t.open(s.To-1) && next.From == s.To+1 {
@@ -56,7 +57,6 @@ func (t Text) strike(all []Said) {
 		if s.Kind == next.Kind && t.balks(s.To) {
 			reach = searching
 		}
-		said := t.word(s.From-1) == "say" && t.word(s.From-2) == "i" && t.word(s.From-3) == "did"
 		if next.From-s.To > reach && !said {
 			continue
 		}

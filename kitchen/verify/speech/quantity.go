@@ -8,10 +8,14 @@ import (
 
 var manners = SetOf("heaped heaping level rounded scant generous good big large small little fat whole full flat nice proper solid extra decent tiny more quick very further couple heaped-up long short additional")
 
-// spoons are what nobody measures mostSpoons of by one at a time.
+// spoons are what nobody measures mostSpoons of by one at a time; nor does anybody put
+// in more than mostPacks of tins.
 var spoons = map[measure.Unit]bool{measure.Teaspoon: true, measure.Tablespoon: true, measure.Cup: true, measure.Pinch: true}
 
-const mostSpoons = 25
+const (
+	mostSpoons = 25
+	mostPacks  = 10
+)
 
 // sizes are words that make a cup one of those in the cupboard.
 var sizes = SetOf("small big large little tiny nice")
@@ -184,42 +188,16 @@ func (t Text) measured(s *Said) bool {
 	if s.To < len(t.Words) && t.degrees(s) {
 		return true
 	}
-	k := s.To
-	for skipped := 0; skipped < 2 && t.open(k-1) && manners[t.word(k)]; skipped++ {
-		if vague[t.word(k)] {
-			s.About = true
-		}
-		if further[t.word(k)] {
-			s.More = true
-		}
-		k++
-	}
-	switch {
-	case t.word(k) == "ish", t.word(k) == "odd":
-		s.About = true
-		k++
-	case t.word(k) == "and" && t.word(k+1) == "a" && t.word(k+2) == "bit": // "two and a bit cups"
-		s.About = true
-		k += 3
-	}
+	k := t.behindManner(s)
 	if k > 0 && t.Words[k-1].Stop == Sentence && k > s.From {
 		return false
 	}
 	u, to, ok := t.unit(k, s.Digits && k == s.To)
-	if !ok {
+	switch {
+	case !ok:
 		return t.tens(s, k)
-	}
-	if u.Kind() == measure.Count && k > s.From && t.Words[k-1].Stop != None {
-		return false // "oranges, two, squeeze"
-	}
-	if isPack[u] && !s.Article && s.Amount.From.Cmp(measure.Whole(10)) > 0 && !strings.HasSuffix(t.word(to-1), "s") && t.word(to) != "of" {
-		return false // "put it at 170 tin is square"
-	}
-	if spoons[u] && !s.Article && s.Amount.From.Cmp(measure.Whole(mostSpoons)) >= 0 && !strings.HasSuffix(t.word(to-1), "s") {
-		return false // "milk two fifty teaspoon of mustard"
-	}
-	if u == measure.Cup && s.Article && k > s.To && sizes[t.word(k-1)] {
-		return false // "which is a small cup" is no measuring cup
+	case t.isNoUnitOf(*s, u, k, to):
+		return false
 	}
 	s.Unit, s.To = u, to
 	switch {
@@ -237,6 +215,43 @@ func (t Text) measured(s *Said) bool {
 		}
 	}
 	return true
+}
+
+// behindManner gives the word behind what says how a number is meant: "two heaped
+// tablespoons", "twenty odd grams", "two and a bit cups".
+func (t Text) behindManner(s *Said) int {
+	k := s.To
+	for skipped := 0; skipped < 2 && t.open(k-1) && manners[t.word(k)]; skipped++ {
+		s.About = s.About || vague[t.word(k)]
+		s.More = s.More || further[t.word(k)]
+		k++
+	}
+	switch {
+	case t.word(k) == "ish", t.word(k) == "odd":
+		s.About = true
+		k++
+	case t.word(k) == "and" && t.word(k+1) == "a" && t.word(k+2) == "bit":
+		s.About = true
+		k += 3
+	}
+	return k
+}
+
+// isNoUnitOf tells whether the unit from word k to word to is none of the number:
+// another one begins there, or it names a thing.
+func (t Text) isNoUnitOf(s Said, u measure.Unit, k, to int) bool {
+	plural := strings.HasSuffix(t.word(to-1), "s")
+	switch {
+	case u.Kind() == measure.Count && k > s.From && t.Words[k-1].Stop != None:
+		return true // "oranges, two, squeeze"
+	case u == measure.Cup && s.Article && k > s.To:
+		return sizes[t.word(k-1)] // "which is a small cup" is no measuring cup
+	case s.Article || plural:
+		return false
+	case isPack[u]:
+		return s.Amount.From.Cmp(measure.Whole(mostPacks)) > 0 && t.word(to) != "of" // "put it at 170 tin is square"
+	}
+	return spoons[u] && s.Amount.From.Cmp(measure.Whole(mostSpoons)) >= 0 // "milk two fifty teaspoon of mustard"
 }
 
 // tens reads "eighty dekas", which are 800 grams, and "two deci", which are 200 ml.

@@ -143,14 +143,7 @@ func (b *Book) find(t speech.Text, place, number int) {
 			f.Part = IsPartTime(t, s) || isCue(t, s)
 			f.Within = t.At(s.From-1) == "within"
 		case speech.Count, speech.Measure:
-			if place >= 0 && isBulk(s) && (s.Each || isPieceOf(t, s)) {
-				f.Kind = speech.Piece
-				break
-			}
-			b.readPortion(t, f)
-			f.Kind, f.Nouns = speech.Count, Nouns(t, s)
-			f.Text = t.Quote(s.From, nounEnd(t, s, f.Nouns))
-			if len(f.Nouns) == 0 && (place >= 0 || s.Kind == speech.Measure) || slices.ContainsFunc(f.Nouns, b.isFood) {
+			if !b.readCount(t, &f) {
 				continue
 			}
 		case speech.Room:
@@ -161,6 +154,20 @@ func (b *Book) find(t speech.Text, place, number int) {
 		}
 		b.Facts = append(b.Facts, f)
 	}
+}
+
+// readCount reads what f counts, or what single pieces weigh; ok is false for the
+// amount of an ingredient.
+func (b *Book) readCount(t speech.Text, f *Fact) (ok bool) {
+	s := f.Said
+	if f.Place >= 0 && isBulk(s) && (s.Each || isPieceOf(t, s)) {
+		f.Kind = speech.Piece
+		return true
+	}
+	b.readPortion(t, *f)
+	f.Kind, f.Nouns = speech.Count, Nouns(t, s)
+	f.Text = t.Quote(s.From, nounEnd(t, s, f.Nouns))
+	return (len(f.Nouns) > 0 || f.Place < 0 && s.Kind != speech.Measure) && !slices.ContainsFunc(f.Nouns, b.isFood)
 }
 
 // isBulk tells a mass or a volume.

@@ -1,0 +1,34 @@
+package verify
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/speech"
+)
+
+// leastHeat is the least heat, in either scale, that is one of cooking.
+var leastHeat = measure.Whole(40)
+
+// heats finds heats of what is cooked that no step writes: "take it to 92 on the
+// probe" where the recipe has no such thing.
+func (j *judge) heats() {
+	for i, s := range j.Said {
+		if s.Kind != speech.Heat || !j.isOpen(i) || j.finding[i] >= 0 || s.Bare && s.Oven == "" && !j.Text.Near(s.From, s.To, 6, "thermometer", "probe") {
+			continue
+		}
+		if s.Amount.From.Cmp(leastHeat) >= 0 && j.IsTarget(s) && j.Text.At(s.From-2) != "up" && !j.Text.Near(s.From, s.To, 4, "outside", "weather", "shade", "today", "forecast", "sun") {
+			j.found(i, Finding{Kind: NotWritten})
+		}
+	}
+}
+
+// times finds waits that no step writes: "then it goes in the fridge for an hour".
+func (j *judge) times() {
+	for i, s := range j.Said {
+		if s.Kind == speech.Time && j.isOpen(i) && j.finding[i] < 0 && s.Amount.From.Cmp(leastWait) >= 0 && !s.Each && j.IsWait(i) {
+			j.found(i, Finding{Kind: NotWritten})
+		}
+	}
+}
+
+// leastWait is the least time, in minutes, that is worth writing down.
+var leastWait = measure.Whole(5)
