@@ -103,7 +103,7 @@ func (r *Reading) foodBefore(i int) int {
 		return 0
 	}
 	for _, m := range r.mentionsAt(r.Said[i].From-foodReach, r.Said[i].From) {
-		if names(m, t.Item) && m.To <= r.Said[i].From {
+		if names(m, t.Item) && m.To == r.Said[i].From && r.Text.At(m.From-1) != "of" {
 			return m.From
 		}
 	}
