@@ -105,6 +105,7 @@ func Prove(p project.Project, by, contradictions int) (starts []int, isRefuted, 
 func ProveFrom(p project.Project, starts []int, contradictions int, low bool) (makespan, bound int) {
 	s := &Search{ctx: context.Background(), project: p, until: 10 * contradictions, makespan: never, beat: never}
 	s.start()
+	s.breed = newPopulation(s.in, 0)
 	if starts != nil {
 		s.take(starts)
 	}

@@ -132,14 +132,12 @@ func (s *Search) Bound() int {
 	return s.bound
 }
 
-// start makes all ready, with what is known before any step.
+// start learns what is known before any step.
 func (s *Search) start() {
 	in, ok := newInstance(s.project)
 	if s.in, s.hopeless = in, !ok; s.hopeless {
 		return
 	}
-	s.breed = newPopulation(in, s.options.Seed)
-	s.turns = newTurns(in, s.options.Seed)
 	s.raise(in.bound())
 	if in.holds(s.options.Start) {
 		s.take(s.options.Start)
@@ -150,6 +148,9 @@ func (s *Search) start() {
 // It breeds at least once, even when nobody waits any longer. Breeding gets less
 // when it no longer helps.
 func (s *Search) look() {
+	if s.breed == nil {
+		s.breed, s.turns = newPopulation(s.in, s.options.Seed), newTurns(s.in, s.options.Seed)
+	}
 	if s.steps == 0 && s.bound < s.beat {
 		if len(s.options.Start) == s.in.n {
 			s.breed.try(s.in.orderOf(s.options.Start))
