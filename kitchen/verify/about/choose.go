@@ -25,7 +25,7 @@ func (r *Reading) choose(i int, m written.Mention) int {
 		if it.Component == going {
 			score++
 		}
-		if r.isToldApart(s, m.Items, n) {
+		if r.isToldApart(s, m, n) {
 			score += toldApart
 		}
 		if !it.Line.HasAmount {
@@ -47,18 +47,18 @@ func (r *Reading) choose(i int, m written.Mention) int {
 // brown" of two sugars does not mean the white.
 const toldApart = 4
 
-// isToldApart tells whether a word behind "of" is in the name of item n alone of the
-// items that can be meant.
-func (r *Reading) isToldApart(s speech.Said, items []int, n int) bool {
+// isToldApart tells whether a word behind "of" but the noun that is common to them is in the
+// name of item n alone of the items that can be meant.
+func (r *Reading) isToldApart(s speech.Said, m written.Mention, n int) bool {
 	if r.Text.At(s.To) != "of" {
 		return false
 	}
 	for k := s.To + 1; k < len(r.Text.Words) && k < s.To+5 && !speech.IsNumber(r.Text.At(k)); k++ {
 		w := r.Text.Words[k].Stem
-		if !slices.Contains(written.Stems(r.Book.Items[n].Line.Food), w) {
+		if k == m.To-1 || !slices.Contains(written.Stems(r.Book.Items[n].Line.Food), w) {
 			continue
 		}
-		if !slices.ContainsFunc(items, func(other int) bool {
+		if !slices.ContainsFunc(m.Items, func(other int) bool {
 			return other != n && slices.Contains(written.Stems(r.Book.Items[other].Line.Food), w)
 		}) {
 			return true
