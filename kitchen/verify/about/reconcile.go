@@ -48,6 +48,7 @@ func (r *Reading) reconcile() {
 	r.move()
 	r.mishear()
 	r.unswap()
+	r.unrepeat()
 	r.rescue()
 }
 
