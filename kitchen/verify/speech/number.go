@@ -253,7 +253,7 @@ func (t Text) hundreds(i int) (number, bool) {
 		if t.word(k) == "and" {
 			k++
 		}
-		if more, end, ok := t.below100(k); ok && t.open(to-1) && !(k == to && more < 10 && tens[t.word(end)] > 0) { // "two hundred one eighty"
+		if more, end, ok := t.below100(k); ok && t.open(to-1) && !(k == to && (more < 10 && tens[t.word(end)] > 0 || t.isHours(end))) { // "two hundred one eighty", "two hundred five hours"
 			if (t.word(end) == "hundred" || tens[t.word(end)] > 0) && more > 20 && more%10 > 0 && k > to {
 				more, end = more-more%10, end-1 // "two hundred and twenty two hundred with the fan"
 			}
@@ -306,6 +306,12 @@ var ones = SetOf("the other last first remaining extra final that this further")
 func (t Text) isTimeUnit(i int) bool {
 	u, _, ok := t.unit(i, false)
 	return ok && isTime(u)
+}
+
+// isHours tells whether hours or days stand at word i, of which nobody cooks a hundred.
+func (t Text) isHours(i int) bool {
+	u, _, ok := t.unit(i, false)
+	return ok && (u == measure.Hour || u == measure.Day)
 }
 
 // below100 reads one to ninety-nine.
