@@ -9,15 +9,19 @@
 //
 // # How segments are found
 //
-// Align weighs the words that script and cut share (lexicon.go), shares the
-// recipe's steps out among segments without narration (shown.go), and parts the
-// cut among all segments at once by the heaviest way through its captions
-// (parting.go, way.go). What is little more than a guess is to be asked about:
-// see LowConfidence. AlignCut gives what is worth keeping of it.
+// Align weighs the words that script and cut share (lexicon.go, wordkey.go),
+// shares the recipe's steps out among segments without narration (shown.go), and
+// tells where something new seems to begin: by silences, by how people begin, by
+// a turn to other words (spot.go, turn.go). It adds up all ways to part the cut
+// among all segments at once (parting.go, way.go; weights.go says what weighs
+// what), and puts each segment where most of them have it begin (place.go). What
+// is little more than a guess is to be asked about: see LowConfidence. AlignCut
+// gives what is worth keeping of it.
 //
 // # What it costs
 //
-// On one core of a shared server, a cut of an hour (9,000 words, 90 segments) is
-// read and aligned in 16 ms, one of four hours (36,000 words, 340 segments) in
-// 130 ms, with 21 MiB at the most: go test -run XXX -bench 'ReadAndAlign|Memory'
+// On one core of a shared, busy server, a cut of an hour (9,000 words, 80
+// segments) is read and aligned in 55 ms with 13 MiB at the most, one of four
+// hours (36,000 words, 310 segments) in 240 ms: go test -run XXX -bench
+// 'ReadAndAlign|Memory'
 package script

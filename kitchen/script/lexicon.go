@@ -83,3 +83,8 @@ func (l *lexicon) inOrder(text string) []int32 {
 	}
 	return ids
 }
+
+// three gives the word at an index of the cut and the two before it.
+func (l *lexicon) three(at int) [3]string {
+	return [3]string{l.words[at-2].text, l.words[at-1].text, l.words[at].text}
+}

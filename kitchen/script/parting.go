@@ -3,6 +3,7 @@ package script
 import (
 	"math"
 	"slices"
+	"strings"
 	"time"
 
 	"benchproof/kitchen/episode"
@@ -12,25 +13,11 @@ import (
 // steps it shows. A single word says little, and so all segments are found at
 // once: the cut is parted among them so that its words go to segments that hold
 // them, and each begins where something new seems to begin, in its order and
-// about where the lengths of the others let expect it. Weights are those of
-// spot.go.
-const (
-	perHeld      = 0.4 // of a word's weight, where the segment holds it
-	perPair      = 3.0 // two words that follow each other as in the narration
-	titleHeld    = 0.6 // how surely a segment's words are in its title
-	perAnnounced = 0.4 // of a title word's weight, said as the segment begins
-	firstWords   = 8   // of a narration: they announce the segment too
-	perFirst     = 0.1 // of their weight
-	announcing   = 20  // words in which that is
-	likelier     = 2   // spots a segment at which a beginning costs nothing
-	perAstray    = 0.3 // the square of how far off its expected beginning, in deviations
-	farthest     = 8   // such squares at most: the order may be another one
-	deviation    = 0.5 // of a segment's length, as a share of it
-)
+// about where and as long as the lengths of the others let expect.
 
-// mostCells bounds spots × segments, and with them the memory taken: six bytes
+// mostCells bounds spots × segments, and with them the memory taken: fifty bytes
 // each.
-const mostCells = 1 << 20
+const mostCells = 1 << 18
 
 // parting is a cut to be parted among segments.
 type parting struct {
@@ -38,91 +25,123 @@ type parting struct {
 	segments []int // indexes in the running order, in its order
 	spots    []spot
 	until    time.Duration // the end of the cut
-	usual    float64       // what speaks for something new at the least likely of the likelier spots
 	expected []float64     // where each segment is expected to begin, as a share of the cut
 	strict   []float64     // the inverse of how far off that each may be
 
-	holders    [][]holder            // by word
-	pairs      map[[2]int32][]holder // by two words that follow each other
-	announcers [][]holder            // by word
+	holders [][]holder             // by word
+	pairs   map[[2]int32][]holder  // by two words that follow each other
+	threes  map[[3]string][]holder // by three
+	titles  [][]holder             // by word: whose title it announces
+	starts  [][]holder             // by word: what it shows to have begun
 }
 
 // holder is a segment that holds a word, and what that weighs.
 type holder struct {
 	segment int // index in the parting
-	weight  float32
+	weight  float64
 }
 
 func newParting(l *lexicon, captions Captions, all []episode.Segment, segments []int, shows showing) *parting {
-	p := &parting{lexicon: l, segments: segments, spots: spotsOf(l.words, captions, len(segments)), until: captions.End()}
-	p.usual = p.usualOpening()
-	p.expected = expectedShares(all, segments)
+	p := &parting{
+		lexicon: l, segments: segments, spots: spotsOf(l.words, captions, len(segments)), until: captions.End(),
+		expected: expectedShares(all, segments), pairs: map[[2]int32][]holder{}, threes: map[[3]string][]holder{},
+		holders: make([][]holder, len(l.ids)), titles: make([][]holder, len(l.ids)), starts: make([][]holder, len(l.ids)),
+	}
 	for _, share := range p.expected {
 		p.strict = append(p.strict, math.Sqrt(float64(len(segments))/max(share*(1-share), 0.01))/deviation)
 	}
-	p.holders, p.announcers = make([][]holder, len(l.ids)), make([][]holder, len(l.ids))
-	p.pairs = map[[2]int32][]holder{}
 	for k, i := range segments {
-		p.hold(k, all[i], i, shows)
+		if s := all[i]; isNarrated(s) {
+			p.holdNarration(k, s)
+		} else {
+			p.holdSteps(k, s, i, shows)
+		}
+		p.holdTitle(k, all[i])
+		p.followAll(k, all[i])
 	}
+	p.shareThrees()
 	return p
 }
 
-// usualOpening is low where pauses are cut out, and high where people breathe.
-func (p *parting) usualOpening() float64 {
-	openings := make([]float64, len(p.spots))
-	for i, s := range p.spots {
-		openings[i] = s.opening
+// enter puts a segment among the holders of a word, by its weight.
+func (p *parting) enter(list [][]holder, key string, segment int, share float64) {
+	if id, ok := p.lexicon.ids[key]; ok && share > 0 {
+		list[id] = append(list[id], holder{segment, share * p.lexicon.weight[id]})
 	}
-	slices.Sort(openings)
-	return openings[max(len(openings)-likelier*len(p.segments), 0)]
 }
 
-// hold enters what the k-th segment of the parting holds.
-func (p *parting) hold(k int, s episode.Segment, index int, shows showing) {
-	surely, announces := map[string]float64{}, map[int32]float64{}
+func (p *parting) holdTitle(k int, s episode.Segment) {
 	for _, key := range keysOf(s.Title) {
-		surely[key] = titleHeld
-		announces[p.lexicon.ids[key]] = perAnnounced
-	}
-	if isNarrated(s) {
-		for _, key := range keysOf(s.Narration) {
-			surely[key] = 1
+		p.enter(p.titles, key, k, perAnnounced)
+		if !isNarrated(s) {
+			p.enter(p.holders, key, k, perTitle)
 		}
-		p.follow(k, p.lexicon.inOrder(s.Narration), announces)
-	} else {
-		shows.add(surely, index)
-	}
-	for key, sure := range surely {
-		if id, ok := p.lexicon.ids[key]; ok {
-			p.holders[id] = append(p.holders[id], holder{k, float32(perHeld * sure * p.lexicon.weight[id])})
-		}
-	}
-	for id, share := range announces {
-		p.announcers[id] = append(p.announcers[id], holder{k, float32(share * p.lexicon.weight[id])})
 	}
 }
 
-// follow enters which words of a narration follow each other, and its first.
-func (p *parting) follow(k int, narration []int32, announces map[int32]float64) {
+func (p *parting) holdNarration(k int, s episode.Segment) {
+	for _, key := range keysOf(s.Narration) {
+		p.enter(p.holders, key, k, perHeld)
+		p.enter(p.starts, key, k, perSoon)
+	}
+	follow(p.pairs, p.lexicon.inOrder(s.Narration), k)
+}
+
+// holdSteps enters the words of the steps that a segment without narration
+// likely shows, so far as they are not in its title.
+func (p *parting) holdSteps(k int, s episode.Segment, index int, shows showing) {
+	likely, title := map[string]float64{}, keysOf(s.Title)
+	shows.add(likely, index)
+	for key, sure := range likely {
+		if !slices.Contains(title, key) {
+			p.enter(p.holders, key, k, perStep*sure)
+			p.enter(p.starts, key, k, perSoonStep*sure)
+		}
+	}
+}
+
+// follow enters which words of a narration follow each other.
+func follow(pairs map[[2]int32][]holder, narration []int32, k int) {
 	met := map[[2]int32]bool{}
-	for i, id := range narration {
-		if i < firstWords && announces[id] == 0 {
-			announces[id] = perFirst
-		}
-		if i == 0 {
-			continue
-		}
-		if two := [2]int32{narration[i-1], id}; !met[two] {
+	for i := 1; i < len(narration); i++ {
+		if two := [2]int32{narration[i-1], narration[i]}; !met[two] {
 			met[two] = true
-			p.pairs[two] = append(p.pairs[two], holder{k, perPair})
+			pairs[two] = append(pairs[two], holder{k, perPair})
+		}
+	}
+}
+
+// followAll enters which three words follow each other, those that say nothing
+// by themselves and numbers among them.
+func (p *parting) followAll(k int, s episode.Segment) {
+	text := WordsOf(strings.ToLower(s.Title + "\n" + s.Narration))
+	met := map[[3]string]bool{}
+	for i := 2; i < len(text); i++ {
+		if three := [3]string(text[i-2 : i+1]); !met[three] {
+			met[three] = true
+			p.threes[three] = append(p.threes[three], holder{k, perThree})
+		}
+	}
+}
+
+// shareThrees shares what three words weigh among the times that they are said.
+func (p *parting) shareThrees() {
+	times := map[[3]string]float64{}
+	for i := 2; i < len(p.lexicon.words); i++ {
+		if three := p.lexicon.three(i); len(p.threes[three]) > 0 {
+			times[three]++
+		}
+	}
+	for three, holders := range p.threes {
+		for h := range holders {
+			holders[h].weight /= max(times[three], 1)
 		}
 	}
 }
 
 // row weighs what the words from the i-th spot up to the next say of each
 // segment, and what speaks for its beginning there.
-func (p *parting) row(i int, held, enters []float32) {
+func (p *parting) row(i int, held, enters []float64) {
 	clear(held)
 	here, next := p.spots[i], len(p.lexicon.words)
 	if i+1 < len(p.spots) {
@@ -130,27 +149,39 @@ func (p *parting) row(i int, held, enters []float32) {
 	}
 	for w := here.word; w < next; w++ {
 		if id := p.lexicon.said[w]; id >= 0 {
-			add(held, p.holders[id])
-			add(held, p.pairs[[2]int32{p.lexicon.before[w], id}])
+			add(held, p.holders[id], 1)
+			add(held, p.pairs[[2]int32{p.lexicon.before[w], id}], 1)
+		}
+		if w >= 2 {
+			add(held, p.threes[p.lexicon.three(w)], 1)
 		}
 	}
+	p.enters(here, enters)
+}
+
+// enters weighs what speaks for each segment's beginning at a spot.
+func (p *parting) enters(here spot, enters []float64) {
 	begin := p.spots[0].at
 	share := float64(here.at-begin) / max(float64(p.until-begin), 1)
 	for k, expected := range p.expected {
 		astray := (share - expected) * p.strict[k]
-		enters[k] = float32(here.opening - p.usual - perAstray*min(astray*astray, farthest))
+		enters[k] = here.opening - perAstray*min(astray*astray, mostOff)
 	}
 	said := p.lexicon.said[here.word:min(here.word+announcing, len(p.lexicon.words))]
 	for w, id := range said {
-		if id >= 0 && len(p.announcers[id]) > 0 && !slices.Contains(said[:w], id) {
-			add(enters, p.announcers[id])
+		if id < 0 || slices.Contains(said[:w], id) {
+			continue
+		}
+		add(enters, p.titles[id], math.Exp(-float64(w)/announced))
+		if w < soon {
+			add(enters, p.starts[id], math.Exp(-float64(w)/soonest))
 		}
 	}
 }
 
-func add(row []float32, holders []holder) {
+func add(row []float64, holders []holder, times float64) {
 	for _, h := range holders {
-		row[h.segment] += h.weight
+		row[h.segment] += h.weight * times
 	}
 }
 

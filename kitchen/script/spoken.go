@@ -79,24 +79,6 @@ func withoutSounds(text string) string {
 	}
 }
 
-// wordKey is alignKey for a word as written.
-func wordKey(word string) string { return alignKey(strings.ToLower(word)) }
-
-// alignKey is what a word is compared by: "" for words that are everywhere and
-// for numbers, which captions write in their own way.
-func alignKey(word string) string {
-	if len(word) < 3 || unspecific[word] || word[0] >= '0' && word[0] <= '9' {
-		return ""
-	}
-	word = strings.TrimSuffix(strings.TrimSuffix(strings.ReplaceAll(word, "’", "'"), "'s"), "'")
-	for _, ending := range []string{"ing", "ed", "es", "s"} {
-		if stem, ok := strings.CutSuffix(word, ending); ok && len(stem) >= 4 {
-			return stem
-		}
-	}
-	return word
-}
-
 var unspecific = wordSet(`the and but for with that this these those there then than them they their you your yours our his her its
 	it's i'm i've i'll you're you've you'll we're we've we'll they're don't can't won't isn't doesn't didn't that's there's what's
 	let's here's are was were been being have has had having does did doing done will would can could should shall may might must

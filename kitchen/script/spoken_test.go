@@ -45,32 +45,6 @@ func TestEndsSentence(t *testing.T) {
 	}
 }
 
-// One key for the forms that speech and script use of a word; none for words
-// that tell nothing and for numbers.
-func TestWordKey(t *testing.T) {
-	for _, alike := range [][]string{
-		{"bake", "Bake", "BAKE"},
-		{"plums", "plum", "Plum's", "plums'", "plum’s"},
-		{"kneading", "kneads", "kneaded", "knead"},
-		{"roasting", "roasted", "roast"},
-		{"dishes", "dish"},
-	} {
-		for _, word := range alike[1:] {
-			if a, b := wordKey(alike[0]), wordKey(word); a != b || a == "" {
-				t.Errorf("%q has the key %q, %q has %q", alike[0], a, word, b)
-			}
-		}
-	}
-	for _, word := range []string{"the", "And", "it", "a", "200", "3rd", "minutes", "Twenty", "okay"} {
-		if key := wordKey(word); key != "" {
-			t.Errorf("%q has the key %q, want none", word, key)
-		}
-	}
-	if wordKey("peel") == wordKey("peas") {
-		t.Error("peel and peas have one key")
-	}
-}
-
 func TestSpokenWords(t *testing.T) {
 	second := func(n float64) time.Duration { return time.Duration(n * float64(time.Second)) }
 	words := spokenWords(Captions{Cues: []Cue{
