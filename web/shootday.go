@@ -38,13 +38,13 @@ func (s *Server) drawShootDay(w http.ResponseWriter, r *http.Request, d *desk, s
 	}
 	sheet := newShootDay(p, noPlan)
 	sheet.Page, sheet.EpisodeFrame = page, s.frame(d, views.SheetShootDay)
-	if sheet.IsPlanned() {
+	if sheet.Empty == "" { // a swap-out may save a day that has no plan
 		if err := s.addTrade(&sheet, r, d, p); err != nil {
 			return err
 		}
-		s.addExports(&sheet, d, p)
 	}
 	if sheet.IsPlanned() {
+		s.addExports(&sheet, d, p)
 		sheet.Holding, sheet.Defers = s.holdingRows(p), safety.Deferral
 	}
 	s.addSearch(&sheet, p)

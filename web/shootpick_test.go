@@ -54,15 +54,21 @@ Dust with the icing sugar and serve for 5 minutes.
 }
 
 // Guests at 11:00 leave no time to prove; a dough that is proved ahead, by 09:10,
-// is baked by 10:05, and both are said side by side.
+// is baked by 10:05. A day that has no plan says so, side by side, and is planned
+// with the swap-out that is picked.
 func TestOnlyASwapOutSavesTheDay(t *testing.T) {
 	s, path := startLoaf(t, 1)
-	s.send(path+"/shoot-day/swap-outs", url.Values{"stage": {"2 "}})
 	s.addMoment(path, "name", "Guests", "at", "11:00", "holds", "done by then", "step", "4 ")
+	s.shows(path+"/shoot-day", "no plan", "too late for Guests at 11:00", "What would a swap-out save?")
+	trade := s.shows(path+"/shoot-day?swapouts=1", "0 extra makes: no plan.", "1 extra make: wraps 10:10", "adds to the shopping: 500 g", "Plan it so")
+	if strings.Contains(words(trade), "as planned") {
+		t.Errorf("a day without a plan is said to be planned so:\n%s", words(trade))
+	}
+	s.send(path+"/shoot-day/swap-outs", url.Values{"stage": {"2 "}})
 	s.shows(path+"/shoot-day", "10:10 wraps ✓")
-	trade := words(s.shows(path+"/shoot-day?swapouts=1", "0 extra makes: no plan.", "1 extra make: wraps 10:10 ▪ as planned"))
-	if !strings.Contains(trade, "too late for Guests at 11:00") {
-		t.Errorf("it does not say why there is none:\n%s", trade)
+	again := words(s.shows(path+"/shoot-day?swapouts=1", "0 extra makes: no plan.", "1 extra make: wraps 10:10 ▪ as planned"))
+	if !strings.Contains(again, "too late for Guests at 11:00") {
+		t.Errorf("it does not say why there is none:\n%s", again)
 	}
 }
 
