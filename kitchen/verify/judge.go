@@ -51,10 +51,10 @@ func (j *judge) foods() {
 // list has 350 g of tagliatelle.
 func (j *judge) judgeForeign(i int, food string) {
 	s := j.Said[i]
-	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) && !j.Text.Pronoun(s.To) {
+	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) && !j.Text.Pronoun(s.To) && !j.IsSqueezed(s) && !j.IsAdded(s) {
 		return
 	}
-	spoons := s.Unit == measure.Teaspoon || s.Unit == measure.Tablespoon // of which too many are alike
+	spoons := s.Kind == speech.Count || s.Unit == measure.Teaspoon || s.Unit == measure.Tablespoon // of which too many are alike
 	for n, it := range j.Book.Items {
 		if spoons {
 			break

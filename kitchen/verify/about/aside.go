@@ -30,7 +30,7 @@ var scenes = phrasesOf(
 	"i bought", "we bought", "bought a", "bought it", "bought them", "bought some", "you can buy", "costs", "cost", "paid", "pay", "price", "sells", "sell", "sold", "comes in", "come in", "per kilo", "per pound", "a kilo for", "a pound for", "supermarket", "the shop", "at the market", "packet says", "packet it says", "packet of", "label says", "weighs", "weigh about",
 	"gone up to", "gone down to",
 	// more than any dish
-	"got through", "get through", "go through", "a day", "a week", "a month", "a year", "every day", "every week", "imagine", "equivalent", "would be too", "is too much", "too much", "too long", "is too", "was too",
+	"got through", "get through", "go through", "a day", "a week", "a month", "a year", "every day", "every week", "imagine", "equivalent", "would be too", "is too much", "too many", "too few", "too little", "too much", "too long", "is too", "was too",
 )
 
 // keeping are words of what comes after the cooking. A recipe that writes of it
@@ -39,7 +39,7 @@ var keeping = phrasesOf("leftovers", "leftover", "reheat", "keeps for", "keeps i
 
 // kin and crowds are whose doing something can be, besides the host's.
 var (
-	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl buddy pal roommate fiancé fiancée missus butcher baker farmer")
+	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl dog cat nephew niece toddler baby buddy pal roommate fiancé fiancée missus butcher baker farmer")
 	crowds = speech.SetOf("people folks somebody someone everybody everyone anybody anyone nobody others cooks chefs bakers italians americans")
 	many   = speech.SetOf("most some many other all lots few")
 	verbs  = speech.SetOf("forgot forgets leave leaves left kept burned burnt dropped ruined swap swaps lasts waits use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
@@ -57,7 +57,7 @@ var denied = phrasesOf("not", "not for", "don't use", "don't add", "don't put", 
 	"don't need", "don't have", "haven't got", "never more than", "don't go over", "don't go above", "never go above", "not even", "instead of the", "nearer", "more like", "up from", "down from")
 
 // conditions begin what is only so in another case.
-var conditions = phrasesOf("if you're making", "if you make", "if you only", "if you've only", "if you like", "if you want", "if you prefer", "if you use", "if you're using", "if you are", "if yours is", "if it's", "if the",
+var conditions = phrasesOf("if you're doubling", "if you're feeding", "if you're halving", "if you're tripling", "if you're making", "if you make", "if you only", "if you've only", "if you like", "if you want", "if you prefer", "if you use", "if you're using", "if you are", "if yours is", "if it's", "if the",
 	"if it is", "if they're", "for every", "you could", "could use", "might use", "would", "would've", "it'd", "they'd", "she'd", "he'd", "wouldn't", "in summer", "in winter", "on a hot day", "on a cold day", "in an emergency", "unless")
 
 func phrasesOf(list ...string) map[string][][]string {
@@ -92,7 +92,21 @@ func (r *Reading) isAside(s speech.Said, food int) bool {
 	for to < len(r.Text.Words) && to-s.To < sceneAhead && !r.Text.Parts(to-1) && !r.turns(to) && !subjects[r.Text.Words[to].Text] {
 		to++
 	}
-	return r.anyPhrase(scenes, from, s.From) || r.anyPhrase(scenes, s.To, to) || r.isKeeping(from, to) || r.isDenied(s) || r.isConditional(s, from) || r.isTheirs(s)
+	return r.anyPhrase(scenes, from, s.From) || r.anyPhrase(scenes, s.To, to) || r.isDated(from, s.From) || r.isKeeping(from, to) || r.isDenied(s) || r.isConditional(s, from) || r.isTheirs(s)
+}
+
+// isDated tells whether a year is named between two words: "in 1998 I burnt eight
+// kilos".
+func (r *Reading) isDated(from, to int) bool {
+	for k := from; k+1 < to; k++ {
+		switch r.Text.At(k) {
+		case "in", "since", "of", "back":
+			if r.Text.IsYear(k + 1) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // foodBefore is the first word of the food that number i is about, where that stands
@@ -205,7 +219,7 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 			return false // "my mother did, so that's 75 grams"
 		case (w == "she" || w == "he") && !isMachine(r.Text, k+1) && !(r.Text.Dialogue && strings.HasSuffix(r.Text.At(k+1), "s")):
 			return true // of two hosts, he is the other one
-		case (w == "she's" || w == "he's") && !r.isObject(s.From-1) && (r.Text.At(k+1) == "got" || r.Text.At(k+1) == "had" || r.isOfKin(k)):
+		case (w == "she's" || w == "he's") && !r.isObject(s.From-1) && (r.Text.At(k+1) == "got" || r.Text.At(k+1) == "had" || r.Text.At(k+1) == "eaten" || r.isOfKin(k)):
 			return true
 		case w == "they" && (agents[r.Text.At(k+1)] || verbs[r.Text.At(k+1)] && (r.Text.At(k+2) == "it" || r.Text.At(k+2) == "them")):
 			return true
@@ -254,6 +268,16 @@ func isMachine(t speech.Text, i int) bool {
 	switch t.At(i) {
 	case "goes", "needs", "wants", "comes", "sits", "rests", "gets":
 		return true
+	}
+	return false
+}
+
+// isOfThePast tells whether a verb of the past stands right before a number.
+func (r *Reading) isOfThePast(s speech.Said) bool {
+	for k := s.From - 1; k >= 0 && k >= s.From-3 && !r.Text.Parts(k); k-- {
+		if w := r.Text.At(k); w == "went" || w == "used" {
+			return true
+		}
 	}
 	return false
 }

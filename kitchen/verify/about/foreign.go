@@ -21,7 +21,7 @@ func (r *Reading) tieForeign(i int) bool {
 	if of {
 		k++
 	}
-	for k < len(words) && (leads[words[k].Text] || s.Kind == speech.Count && written.Between[words[k].Text]) {
+	for k < len(words) && (leads[words[k].Text] || s.Kind == speech.Count && written.Between[words[k].Text] || cutUp[words[k].Text]) {
 		k++
 	}
 	for n := 3; n >= 1; n-- {
@@ -72,135 +72,14 @@ func (r *Reading) tieUnknown(i, k int, of bool) bool {
 	return true
 }
 
-// GoesIn tells whether "goes in" or "in" follows word k in its sentence.
-func (r *Reading) GoesIn(k int) bool {
-	return r.Text.NearBehind(k+1, 5, "goes", "go", "in")
-}
-
 // measuresWell are units that little else than food is measured in.
 var measuresWell = map[measure.Unit]bool{measure.Teaspoon: true, measure.Tablespoon: true, measure.Dessertspn: true, measure.Cup: true, measure.Gram: true, measure.Millilitre: true, measure.Ounce: true}
 
 // noFoods are what else stands behind a measure and "of".
 var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base love patience course room space time effort pressure everybody liquid juices cooking fun whatever dressing syrup stock mess")
 
-// foreignBack is how many light words may stand between a foreign food and the
-// amount behind it.
-const foreignBack = 4
-
-// tieForeignBefore finds one before its amount: "some apricot jam, three
-// tablespoons".
-func (r *Reading) tieForeignBefore(i int) bool {
-	s := r.Said[i]
-	counted := s.Kind == speech.Count && s.Amount.From.Cmp(measure.Whole(maxCount)) <= 0 && r.Text.Pronoun(s.To)
-	if r.Book.Larder == nil || s.More || !counted && (s.Kind != speech.Measure || s.Unit.Kind() == measure.Count) {
-		return false
-	}
-	for end := s.From; end > 0 && end >= s.From-foreignBack; end-- {
-		if !r.isLightOrder(end, s.From) || r.Text.Words[end-1].Stop == speech.Sentence && !r.isAlone(end, i) {
-			break
-		}
-		for n := 3; n >= 1; n-- {
-			if end-n < 0 {
-				continue
-			}
-			name, sound := r.nameAt(end-n, n)
-			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To)) {
-				r.Ties[i].Foreign = name
-				return true
-			}
-		}
-	}
-	return r.tieBracketed(i) || r.tieUnknownBefore(i)
-}
-
-// tieUnknownBefore finds one that the larder does not know either: "anchovy essence, a
-// tablespoon of it".
-func (r *Reading) tieUnknownBefore(i int) bool {
-	s := r.Said[i]
-	if s.From == 0 || !measuresWell[s.Unit] || !r.Text.Pronoun(s.To) || len(r.mentionsAt(s.From-8, s.From)) > 0 {
-		return false
-	}
-	w := r.Text.Words[s.From-1]
-	if len(w.Text) < 4 || noFoods[w.Text] || written.Silent[w.Text] || written.Things[w.Text] || written.IsClass(w.Text) || speech.IsNumber(w.Text) || r.Book.Writes(w.Stem) || r.Book.Writes(w.Text) || len(r.Book.Vocab[w.Stem]) > 0 {
-		return false
-	}
-	r.Ties[i].Foreign = w.Text
-	return true
-}
-
-// isLightOrder tells whether the words from one index to another are light or say that
-// something is put in: "peas, I lob in a cup of them".
-func (r *Reading) isLightOrder(from, to int) bool {
-	for k := from; k < to; k++ {
-		if w := r.Text.Words[k].Text; !r.isLight(k, k+1) && !puts[w] {
-			return false
-		}
-	}
-	return true
-}
-
-// bracketed is how many words may stand between two commas behind a food.
-const bracketed = 6
-
-// tieBracketed finds a foreign food whose amount stands behind an aside: "And soy
-// sauce, don't make a face, two teaspoons."
-func (r *Reading) tieBracketed(i int) bool {
-	s, words := r.Said[i], r.Text.Words
-	if s.From < 2 || words[s.From-1].Stop != speech.Clause || words[s.To-1].Stop == speech.None {
-		return false
-	}
-	end := s.From - 1
-	for end > 0 && s.From-end <= bracketed && words[end-1].Stop == speech.None {
-		end--
-	}
-	if end == 0 || words[end-1].Stop != speech.Clause {
-		return false
-	}
-	for n := 3; n >= 1; n-- {
-		if end-n < 1 || words[end-n-1].Stop == speech.None && !begins[words[end-n-1].Text] {
-			continue
-		}
-		name, sound := r.nameAt(end-n, n)
-		if head := words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] {
-			r.Ties[i].Foreign = name
-			return true
-		}
-	}
-	return false
-}
-
-// begins are words with which a list goes on.
-var begins = speech.SetOf("and then plus also now some the")
-
-// isAlone tells whether number i and light words are a sentence, from a word on: "I
-// put in whisky. It's three tablespoons."
-func (r *Reading) isAlone(from, i int) bool {
-	s := r.Said[i]
-	return from <= s.From && r.isLight(from, s.From) && r.Text.Words[s.To-1].Stop != speech.None
-}
-
-// isListEntry tells whether a food and number i behind it stand alone between two
-// stops, as in a list: "Worcestershire sauce, three tablespoons."
-func (r *Reading) isListEntry(i, from, to int) bool {
-	s, words := r.Said[i], r.Text.Words
-	if to != s.From || from == 0 || !measuresWell[s.Unit] {
-		return false
-	}
-	if words[from-1].Stop != speech.None {
-		return words[to-1].Stop != speech.None && words[s.To-1].Stop != speech.None
-	}
-	return begins[words[from-1].Text] && r.Text.At(s.To) != "of" && len(r.mentionsAt(s.To, s.To+2)) == 0
-}
-
-// isOrdered tells whether the host does something with what is named at a word.
-func (r *Reading) isOrdered(word int) bool {
-	for k := word - 1; k >= 0 && k >= word-6 && !r.Text.Parts(k); k-- {
-		if orders[r.Text.Words[k].Text] || deeds[r.Text.Words[k].Text] {
-			return true
-		}
-	}
-	return false
-}
+// cutUp are words before a food that say what was done to it.
+var cutUp = speech.SetOf("chopped sliced diced grated crushed peeled beaten sifted toasted melted softened minced shredded crumbled")
 
 // leads are words between an amount and its food.
 var leads = speech.SetOf("the that some your my our this more extra")
@@ -213,12 +92,40 @@ func (r *Reading) measuresFood(i int) bool {
 		if s.Amount.From.Cmp(measure.Whole(maxCount)) > 0 || r.Text.At(s.To) == "of" {
 			return false
 		}
-		return r.isDoneTo(i) || s.To < len(r.Text.Words) && pieces[r.Text.Words[s.To].Stem] && r.Text.At(s.To+1) == "of"
+		return r.isDoneTo(i) || r.IsSqueezed(s) || r.IsAdded(s) || s.To < len(r.Text.Words) && pieces[r.Text.Words[s.To].Stem] && r.Text.At(s.To+1) == "of"
 	}
 	if s.Kind != speech.Measure || s.Unit.Kind() != measure.Count {
 		return s.Kind == speech.Measure
 	}
-	return s.Unit == measure.Clove || s.Unit == measure.Sprig || r.Text.At(s.To) == "of" && !Loose[s.Unit] && !IsPack[s.Unit]
+	return s.Unit == measure.Clove || s.Unit == measure.Sprig || r.Text.At(s.To) == "of" && !Loose[s.Unit] && (!IsPack[s.Unit] || r.isPutIn(i))
+}
+
+// IsSqueezed tells "the zest of one orange", "the juice of half a lemon".
+func (r *Reading) IsSqueezed(s speech.Said) bool {
+	switch r.Text.At(s.From - 2) {
+	case "zest", "juice", "rind", "peel":
+		return r.Text.At(s.From-1) == "of"
+	}
+	return false
+}
+
+// IsAdded tells whether words behind a count say that it goes into the dish: "two
+// parsnips too", "three anchovies go in".
+func (r *Reading) IsAdded(s speech.Said) bool {
+	for k := s.To; k < len(r.Text.Words) && k < s.To+5 && (k == s.To || r.Text.Words[k-1].Stop != speech.Sentence); k++ {
+		w, next := r.Text.At(k), r.Text.At(k+1)
+		if k > s.To && (w == "too" || cutUp[w] || w == "as" && next == "well" || (w == "go" || w == "goes") && next == "in") {
+			return true
+		}
+	}
+	return false
+}
+
+// isPutIn tells whether the host puts in what number i measures: "in goes a tin of
+// chickpeas", "a tin of chickpeas as well".
+func (r *Reading) isPutIn(i int) bool {
+	s := r.Said[i]
+	return r.isOrdered(s.From) || r.Text.NearBehind(s.To, 5, "in", "too") || r.Text.NearBehind(s.To, 4, "as")
 }
 
 // pieces are what a food is counted in that has no unit, as stems: "two squares of
@@ -230,26 +137,6 @@ var IsPack = map[measure.Unit]bool{measure.Tin: true, measure.Jar: true, measure
 
 // maxCount is the most of a thing that is counted into a dish.
 const maxCount = 20
-
-// deeds are orders that leave no doubt that something goes into the dish.
-var deeds = speech.SetOf("tuck nestle slip pop put putting chuck bung sling lob whack add adding crack throw toss chop grate squeeze slice stir drop pop whisk")
-
-// puts are those of them that say it from further off: "I put in eggs as well, two".
-var puts = speech.SetOf("put putting add adding chuck bung sling lob throw")
-
-// isDoneTo tells whether one of them stands right before a number.
-func (r *Reading) isDoneTo(i int) bool {
-	s := r.Said[i]
-	for k := s.From - 1; k >= 0 && k >= s.From-8 && !r.Text.Parts(k); k-- {
-		if k < s.From-3 && !puts[r.Text.Words[k].Text] {
-			continue
-		}
-		if deeds[r.Text.Words[k].Text] {
-			return true
-		}
-	}
-	return false
-}
 
 // nameAt gives n words from k on as a name; sound is false where they can be none.
 func (r *Reading) nameAt(k, n int) (name string, sound bool) {
@@ -274,19 +161,3 @@ func (r *Reading) nameAt(k, n int) (name string, sound bool) {
 
 // drinks are what a host has while cooking, where the recipe has none.
 var drinks = speech.SetOf("tea coffee beer wine cider lemonade squash")
-
-// orders are words by which a host tells what to do.
-var orders = speech.SetOf(`add adding spread brush put take need use stir whisk pour tip sprinkle measure weigh mix crack in with plus and then drop
-	fold rub beat toss grate chop chuck bung sling lob throw goes go get grab squeeze`)
-
-// IsInstruction tells whether the host does something with what number i
-// measures.
-func (r *Reading) IsInstruction(i int) bool {
-	s := r.Said[i]
-	for k := s.From - 1; k >= 0 && k >= s.From-5; k-- {
-		if orders[r.Text.Words[k].Text] {
-			return true
-		}
-	}
-	return r.isDoneTo(i)
-}

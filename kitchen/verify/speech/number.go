@@ -374,5 +374,11 @@ func (t Text) andPart(n *number) {
 	n.value, n.to = n.value.Add(p.value), p.to
 }
 
+// IsYear tells whether a year stands at word i.
+func (t Text) IsYear(i int) bool {
+	n, ok := t.number(i)
+	return ok && n.year
+}
+
 // IsNumber tells whether a word is a number or a part of one.
 func IsNumber(w string) bool { return isNumberWord(w) }

@@ -20,6 +20,9 @@ func (t Text) isOtherwise(s Said) bool {
 	case Measure:
 		return t.isPrice(s)
 	case Count:
+		if s.Amount.From.Equal(measure.Whole(1)) && next == "of" && some[t.word(s.To+1)] {
+			return true // "one of these onions is a shallot"
+		}
 		if t.isOfPeople(s) {
 			return true
 		}
@@ -40,6 +43,9 @@ func (t Text) isOtherwise(s Said) bool {
 	}
 	return false
 }
+
+// some are words that make one one of several.
+var some = SetOf("these those my your our")
 
 // isOfPeople tells "between the four of them", "the two of us".
 func (t Text) isOfPeople(s Said) bool {

@@ -1,0 +1,117 @@
+package about
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// foreignBack is how many light words may stand between a foreign food and the
+// amount behind it.
+const foreignBack = 6
+
+// tieForeignBefore finds one before its amount: "some apricot jam, three
+// tablespoons".
+func (r *Reading) tieForeignBefore(i int) bool {
+	s := r.Said[i]
+	counted := s.Kind == speech.Count && s.Amount.From.Cmp(measure.Whole(maxCount)) <= 0 && r.Text.Pronoun(s.To)
+	bunched := s.Unit == measure.Clove || s.Unit == measure.Sprig
+	if r.Book.Larder == nil || s.More || !counted && !bunched && (s.Kind != speech.Measure || s.Unit.Kind() == measure.Count) {
+		return false
+	}
+	for end := s.From; end > 0 && end >= s.From-foreignBack; end-- {
+		if !r.isLightOrder(end, s.From) || r.Text.Words[end-1].Stop == speech.Sentence && !r.isAlone(end, i) {
+			break
+		}
+		for n := 3; n >= 1; n-- {
+			if end-n < 0 {
+				continue
+			}
+			name, sound := r.nameAt(end-n, n)
+			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To)) {
+				r.Ties[i].Foreign = name
+				return true
+			}
+		}
+	}
+	return r.tieBracketed(i) || r.tieUnknownBefore(i)
+}
+
+// tieUnknownBefore finds one that the larder does not know either: "anchovy essence, a
+// tablespoon of it".
+func (r *Reading) tieUnknownBefore(i int) bool {
+	s := r.Said[i]
+	if s.From == 0 || !measuresWell[s.Unit] || !r.Text.Pronoun(s.To) || len(r.mentionsAt(s.From-8, s.From)) > 0 {
+		return false
+	}
+	w := r.Text.Words[s.From-1]
+	if len(w.Text) < 4 || noFoods[w.Text] || written.Silent[w.Text] || written.Things[w.Text] || written.IsClass(w.Text) || speech.IsNumber(w.Text) || r.Book.Writes(w.Stem) || r.Book.Writes(w.Text) || len(r.Book.Vocab[w.Stem]) > 0 {
+		return false
+	}
+	r.Ties[i].Foreign = w.Text
+	return true
+}
+
+// isLightOrder tells whether the words from one index to another are light or say that
+// something is put in: "peas, I lob in a cup of them".
+func (r *Reading) isLightOrder(from, to int) bool {
+	for k := from; k < to; k++ {
+		if w := r.Text.Words[k].Text; !r.isLight(k, k+1) && !puts[w] {
+			return false
+		}
+	}
+	return true
+}
+
+// bracketed is how many words may stand between two commas behind a food.
+const bracketed = 6
+
+// tieBracketed finds a foreign food whose amount stands behind an aside: "And soy
+// sauce, don't make a face, two teaspoons."
+func (r *Reading) tieBracketed(i int) bool {
+	s, words := r.Said[i], r.Text.Words
+	if s.From < 2 || words[s.From-1].Stop != speech.Clause || words[s.To-1].Stop == speech.None {
+		return false
+	}
+	end := s.From - 1
+	for end > 0 && s.From-end <= bracketed && words[end-1].Stop == speech.None {
+		end--
+	}
+	if end == 0 || words[end-1].Stop != speech.Clause {
+		return false
+	}
+	for n := 3; n >= 1; n-- {
+		if end-n < 1 || words[end-n-1].Stop == speech.None && !begins[words[end-n-1].Text] {
+			continue
+		}
+		name, sound := r.nameAt(end-n, n)
+		if head := words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] {
+			r.Ties[i].Foreign = name
+			return true
+		}
+	}
+	return false
+}
+
+// begins are words with which a list goes on.
+var begins = speech.SetOf("and then plus also now some the of")
+
+// isAlone tells whether number i and light words are a sentence, from a word on: "I
+// put in whisky. It's three tablespoons."
+func (r *Reading) isAlone(from, i int) bool {
+	s := r.Said[i]
+	return from <= s.From && r.isLight(from, s.From) && r.Text.Words[s.To-1].Stop != speech.None
+}
+
+// isListEntry tells whether a food and number i behind it stand alone between two
+// stops, as in a list: "Worcestershire sauce, three tablespoons."
+func (r *Reading) isListEntry(i, from, to int) bool {
+	s, words := r.Said[i], r.Text.Words
+	if !measuresWell[s.Unit] && s.Unit != measure.Clove && s.Unit != measure.Sprig {
+		return false
+	}
+	if from == 0 || words[from-1].Stop != speech.None || words[from-1].Rest {
+		return s.To == len(words) || words[s.To-1].Stop != speech.None || words[to-1].Stop == speech.None
+	}
+	return begins[words[from-1].Text] && r.Text.At(s.To) != "of" && len(r.mentionsAt(s.To, s.To+2)) == 0
+}
