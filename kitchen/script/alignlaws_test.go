@@ -41,7 +41,7 @@ func TestAlignOfAnything(t *testing.T) {
 				t.Fatalf("start %d is of segment %d", i, s.Segment)
 			case !s.Found && s != script.Start{Segment: i}:
 				t.Fatalf("not found, and %+v", s)
-			case s.Found && (s.Cue < 0 || s.Cue >= len(captions.Cues) || s.At != captions.Cues[s.Cue].Start || s.Confidence < 0 || s.Confidence > 1):
+			case s.Found && (s.Cue < 0 || s.Cue >= len(captions.Cues) || s.At != captions.Cues[s.Cue].Start || !(s.Confidence >= 0 && s.Confidence <= 1)):
 				t.Fatalf("start %+v in %d captions", s, len(captions.Cues))
 			}
 		}
@@ -109,4 +109,43 @@ func TestAlignOfNothing(t *testing.T) {
 			t.Fatal("one of forty thousand empty segments is found")
 		}
 	}
+}
+
+// However long a cut is in which nothing is heard of the script, or everything at
+// once, what is said of it stays within bounds.
+func TestAlignOfALongCut(t *testing.T) {
+	everything := "Dough plums oven syrup cream butter sugar flour eggs milk salt yeast honey lemon"
+	segments := []episode.Segment{
+		{Title: "Hello"}, {Title: everything}, {Title: "Dough", Narration: "Knead the dough."},
+		{Title: everything + " again", Narration: everything}, {Title: "Goodbye", Narration: "See you next week in the harbour."},
+	}
+	for name, said := range map[string]func(i int) string{
+		"nothing heard":            func(int) string { return "ninety boats went by" },
+		"everything, always":       func(int) string { return everything },
+		"everything, once":         func(i int) string { return map[bool]string{true: everything, false: "boats went by"}[i == 1000] },
+		"everything, now and then": func(i int) string { return map[bool]string{true: everything, false: "boats"}[i%100 == 0] },
+	} {
+		t.Run(name, func(t *testing.T) {
+			for _, s := range script.Align(segments, nil, talkOf(2000, said)) {
+				if !(s.Confidence >= 0 && s.Confidence <= 1) || s.Cue < 0 || s.Cue >= 2000 {
+					t.Errorf("start %+v", s)
+				}
+			}
+		})
+	}
+	once := talkOf(2000, func(i int) string {
+		return map[bool]string{true: "Right, " + everything, false: "boats went by"}[i == 1000]
+	})
+	if s := script.Align([]episode.Segment{{Title: "Hello"}, {Title: everything}}, nil, once)[1]; !s.Found || s.Cue != 1000 {
+		t.Errorf("what is said once only is found at %+v, want caption 1000", s)
+	}
+}
+
+// talkOf is so many captions, one every three seconds.
+func talkOf(captions int, said func(i int) string) (cut script.Captions) {
+	for i := range captions {
+		at := time.Duration(i) * 3 * time.Second
+		cut.Cues = append(cut.Cues, script.Cue{Start: at, End: at + 2*time.Second, Text: said(i)})
+	}
+	return cut
 }

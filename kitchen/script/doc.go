@@ -20,8 +20,8 @@
 //
 // # What it costs
 //
-// On one core of a shared, busy server, a cut of an hour (9,000 words, 80
-// segments) is read and aligned in 55 ms with 13 MiB at the most, one of four
+// On one core of a shared server, a cut of an hour (9,000 words, 80
+// segments) is read and aligned in 35 ms with 13 MiB at the most, one of four
 // hours (36,000 words, 310 segments) in 240 ms: go test -run XXX -bench
 // 'ReadAndAlign|Memory'
 package script
