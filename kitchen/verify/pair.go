@@ -25,6 +25,9 @@ func (j *judge) pairs() {
 			fact := j.Book.Facts[n]
 			f.Written, f.Line, f.Number = fact.Text, fact.Line, fact.Number
 		}
+		if j.agreed[i] != j.agreed[i+1] {
+			f.Suggest = "" // the recipe tells which is right
+		}
 		j.found(i, f)
 		j.finding[i+1] = j.finding[i]
 	}

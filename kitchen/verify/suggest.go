@@ -19,7 +19,9 @@ func (j *judge) suggest(i int, f Finding) string {
 		}
 		return fmt.Sprintf("At %s the cut says “%s %s”, and the recipe has none: write it in, or take it out of the cut.", at, f.Said, j.Ties[i].Foreign)
 	case Pair:
-		return fmt.Sprintf("At %s: %s", at, f.Suggest)
+		if f.Suggest != "" {
+			return fmt.Sprintf("At %s: %s", at, f.Suggest)
+		}
 	}
 	of := ""
 	if n := j.Ties[i].Item; n >= 0 {

@@ -39,8 +39,8 @@ var keeping = phrasesOf("leftovers", "leftover", "reheat", "keeps for", "keeps i
 
 // kin and crowds are whose doing something can be, besides the host's.
 var (
-	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl dog cat nephew niece toddler baby buddy pal roommate fiancé fiancée missus butcher baker farmer")
-	crowds = speech.SetOf("people folks somebody someone everybody everyone anybody anyone nobody others cooks chefs bakers italians americans")
+	kin    = speech.SetOf("grandmother grandma granny gran nan nana nonna mother mum mom mummy mama dad father papa grandfather grandad grandpa aunt auntie uncle cousin law sister brother son daughter kids husband wife partner neighbour neighbor friend mate boss teacher chef mother-in-law father-in-law landlady flatmate colleague lady man woman guy fella bloke boy girl dog cat hen nephew niece toddler baby buddy pal roommate fiancé fiancée missus butcher baker farmer")
+	crowds = speech.SetOf("people folks somebody someone everybody everyone anybody anyone nobody others scientists chemists doctors cooks chefs bakers italians americans")
 	many   = speech.SetOf("most some many other all lots few")
 	verbs  = speech.SetOf("forgot forgets leave leaves left kept burned burnt dropped ruined swap swaps lasts waits use uses used using put puts add adds added do does did make makes made say says said have has had need needs want wants simmer simmers cook cooks cooked bake bakes baked boil boils boiled swear swears tell told gave give called call rub rubs likes like prefer went goes call calls take takes took lay laid eat eats ate")
 )
@@ -57,7 +57,7 @@ var denied = phrasesOf("not", "not for", "don't use", "don't add", "don't put", 
 	"don't need", "don't have", "haven't got", "never more than", "don't go over", "don't go above", "never go above", "not even", "instead of the", "nearer", "more like", "up from", "down from")
 
 // conditions begin what is only so in another case.
-var conditions = phrasesOf("if you're doubling", "if you're feeding", "if you're halving", "if you're tripling", "if you're making", "if you make", "if you only", "if you've only", "if you like", "if you want", "if you prefer", "if you use", "if you're using", "if you are", "if yours is", "if it's", "if the",
+var conditions = phrasesOf("double it", "halve it", "triple it", "if you're doubling", "if you're feeding", "if you're halving", "if you're tripling", "if you're making", "if you make", "if you only", "if you've only", "if you like", "if you want", "if you prefer", "if you use", "if you're using", "if you are", "if yours is", "if it's", "if the",
 	"if it is", "if they're", "for every", "you could", "could use", "might use", "would", "would've", "it'd", "they'd", "she'd", "he'd", "wouldn't", "in summer", "in winter", "on a hot day", "on a cold day", "in an emergency", "unless")
 
 func phrasesOf(list ...string) map[string][][]string {
@@ -223,6 +223,8 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 			return true
 		case w == "they" && (agents[r.Text.At(k+1)] || verbs[r.Text.At(k+1)] && (r.Text.At(k+2) == "it" || r.Text.At(k+2) == "them")):
 			return true
+		case w == "it" && should[r.Text.At(k+1)]:
+			return false // "my niece gave me mine, and it should get to 82 degrees"
 		case kin[w] && r.isOnlyLike(k):
 			return false // "it's what my nan did"
 		case (kin[w] || crowds[w]) && r.isObject(s.From-1):
@@ -243,6 +245,9 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 func (r *Reading) isOnlyLike(k int) bool {
 	return ways[r.Text.At(k-1)] || ways[r.Text.At(k-2)]
 }
+
+// should are words behind "it" that say what is to be done.
+var should = speech.SetOf("should wants needs must ought")
 
 var ways = speech.SetOf("what how like as way")
 

@@ -130,6 +130,9 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	case s.Article && s.Unit == measure.Minute && f.Amount.From.Cmp(measure.Whole(20)) > 0:
 		return false // "it sits there for a minute" is no measure
 	}
+	if r.isOfKeeping(s) && !f.Clause["keep"] && !f.Clause["freeze"] {
+		return false // "the dough will keep three days in the fridge"
+	}
 	if s.Night && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) || within[r.leadOf(s)] && !f.Within {
 		return false // "it's gone overnight", "you can do that in ten minutes"
 	}
@@ -138,6 +141,17 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 		return false // "it's got thirty seconds left"
 	}
 	return !f.Total && part == f.Part && !r.IsTold(s)
+}
+
+// isOfKeeping tells whether a number says how long something keeps.
+func (r *Reading) isOfKeeping(s speech.Said) bool {
+	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
+		switch r.Text.At(k) {
+		case "keep", "keeps", "lasts", "last":
+			return s.Amount.From.Cmp(anHour) > 0 && r.Text.At(k-1) != "the"
+		}
+	}
+	return false
 }
 
 var behindParts = speech.SetOf("left in gone later into")

@@ -110,6 +110,11 @@ func (r *Reading) isListEntry(i, from, to int) bool {
 	if !measuresWell[s.Unit] && s.Unit != measure.Clove && s.Unit != measure.Sprig {
 		return false
 	}
+	for k := to; k < s.From; k++ {
+		if words[k].Text == "in" {
+			return false // "fat back in, 150 ml"
+		}
+	}
 	if from == 0 || words[from-1].Stop != speech.None || words[from-1].Rest {
 		return s.To == len(words) || words[s.To-1].Stop != speech.None || words[to-1].Stop == speech.None
 	}
