@@ -152,8 +152,24 @@ func (r *Reading) isOfOven(s speech.Said) bool {
 			return true
 		}
 	}
-	return isSetting(s) || r.isBesideSetting(s)
+	return isSetting(s) || r.isBesideSetting(s) || r.isTurned(s)
 }
+
+// isTurned tells "then we drop it to one eighty", "turn it down to 160": what is turned
+// without being named is the oven, where no oil is spoken of.
+func (r *Reading) isTurned(s speech.Said) bool {
+	if r.Text.At(s.From-1) != "to" || r.Text.Near(s.From, s.To, 8, "oil", "fat", "fryer", "syrup", "sugar", "pan", "chocolate", "custard") {
+		return false
+	}
+	for k := s.From - 2; k >= 0 && k >= s.From-5 && !r.Text.Parts(k); k-- {
+		if turned[r.Text.At(k)] {
+			return true
+		}
+	}
+	return false
+}
+
+var turned = speech.SetOf("turn turned drop dropped knock lower crank down")
 
 func isSetting(s speech.Said) bool { return s.Oven != "" || s.Scale == "gas" }
 

@@ -77,10 +77,10 @@ func (r *Reading) opens(s speech.Said) bool {
 		return true // "more fire, twenty minutes, so the edges"
 	}
 	k := s.From - 1
-	for k > 0 && !r.Text.Parts(k) && opening[r.Text.At(k)] && s.From-k < 5 {
+	for k >= 0 && !r.Text.Parts(k) && opening[r.Text.At(k)] && s.From-k < 5 {
 		k--
 	}
-	return k > 0 && r.Text.Parts(k)
+	return k < 0 || k > 0 && r.Text.Parts(k)
 }
 
 var opening = speech.SetOf("then and so now another about around a good just maybe that's it's")

@@ -44,9 +44,9 @@ func (c Scale) Amount(s speech.Said, w measure.Amount, l recipe.Line) (same, ok 
 var stalks = map[measure.Unit]bool{measure.Stick: true, measure.Stalk: true, measure.Sprig: true}
 
 // Elided tells whether a number without a unit can stand for one with: "60 of
-// icing sugar". Small ones are counts.
+// icing sugar", "cornmeal, one and a quarter". Small whole ones are counts.
 func Elided(s speech.Said) bool {
-	return s.Kind == speech.Count && s.Amount.From.Cmp(measure.Whole(10)) >= 0
+	return s.Kind == speech.Count && (s.Amount.From.Cmp(measure.Whole(10)) >= 0 || s.Unit == "" && s.Amount.IsSingle() && !s.Amount.From.IsWhole())
 }
 
 func grams(a measure.Amount) measure.Range {

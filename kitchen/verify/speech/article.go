@@ -49,7 +49,7 @@ func (t Text) articled(i int) (Said, bool) {
 		}
 		return s, false
 	}
-	if s.Kind == Heat || t.isHolder(s) || money[t.word(i-1)] {
+	if s.Kind == Heat || s.Unit == measure.Millilitre || t.isHolder(s) || money[t.word(i-1)] {
 		return s, false
 	}
 	return s, !t.isIdiom(s)
@@ -65,6 +65,9 @@ func (t Text) unitAlone(i int) (Said, bool) {
 	}
 	if t.half(&s, measure.Whole(1)); s.To > i+1 {
 		return s, true // "potatoes, pound and a half"
+	}
+	if (u == measure.Teaspoon || u == measure.Tablespoon) && t.endsAt(i) && i > 0 && !isNumberWord(t.word(i-1)) {
+		return s, true // "salt, teaspoon."
 	}
 	return s, t.word(i+1) == "of" && t.word(i+2) != "the" && (u.Kind() == measure.Volume || u == measure.Stick) && u != measure.Pint && u != measure.Litre
 }

@@ -56,7 +56,7 @@ func (t Text) isSetting(s Said, n number) bool {
 	if before := t.word(s.From - 1); s.Amount.IsSingle() && (t.onThermometer(n.to) || t.word(n.to) == "internal" || (before == "reads" || before == "says" || before == "say" || before == "read" || before == "show" || before == "shows" || before == "it's") && t.near(s.From, 12, probes)) && n.value.Cmp(measure.Whole(30)) >= 0 {
 		return true
 	}
-	if t.isRead(s, n) || t.isOfHundreds(s) {
+	if t.isRead(s, n) || t.isOfHundreds(s) || t.isInMeat(s, n) || t.isOfOil(s, n) {
 		return true
 	}
 	if sought[t.word(s.From-1)] && t.near(s.From, 10, probes) && n.value.Cmp(measure.Whole(100)) >= 0 && (n.to >= len(t.Words) || !t.open(n.to-1) || joins[t.word(n.to)]) {
@@ -97,11 +97,44 @@ func (t Text) isOfHundreds(s Said) bool {
 // the number you want to see is seventy-four."
 func (t Text) isRead(s Said, n number) bool {
 	before := t.word(s.From - 1)
-	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" && before != "at" && before != "says" && before != "say" && before != "shows" && before != "read" && before != "reads" {
+	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || before != "is" && before != "it's" && before != "see" && before != "for" && before != "to" && before != "at" && before != "says" && before != "say" && before != "shows" && before != "read" && before != "reads" && before != "want" && before != "after" && before != "need" {
 		return false
 	}
 	ends := n.to >= len(t.Words) || !t.open(n.to-1) || t.Words[n.to-1].Rest || joins[t.word(n.to)] && (before != "at" || t.word(n.to) == "in")
 	return ends && (n.value.Cmp(measure.Whole(100)) >= 0 && (before == "read" || before == "reads") || t.near(s.From, probeReach, SetOf("thermometer thermometers probe")))
+}
+
+// isInMeat tells "you're after sixty-five in the thigh".
+func (t Text) isInMeat(s Said, n number) bool {
+	if !s.Amount.IsSingle() || n.value.Cmp(measure.Whole(40)) < 0 || t.word(n.to) != "in" || t.word(n.to+1) != "the" {
+		return false
+	}
+	switch t.word(n.to + 2) {
+	case "thigh", "breast", "thickest", "centre", "center", "core", "middle":
+		return !t.near(s.From, 3, SetOf("bake rack shelf tray"))
+	}
+	return false
+}
+
+// isOfOil tells "the oil wants to be one sixty", "a hundred and forty on the oil".
+func (t Text) isOfOil(s Said, n number) bool {
+	if !s.Amount.IsSingle() || !isOvenNumber(n) || n.value.Cmp(measure.Whole(100)) < 0 {
+		return false
+	}
+	if t.word(n.to) == "on" && t.word(n.to+1) == "the" && t.word(n.to+2) == "oil" {
+		return true
+	}
+	before := t.word(s.From - 1)
+	ends := n.to >= len(t.Words) || !t.open(n.to-1) || joins[t.word(n.to)]
+	if !ends || before != "at" && before != "to" && before != "be" && before != "up" {
+		return false
+	}
+	for k := s.From - 2; k >= 0 && k >= s.From-5 && t.Words[k].Stop != Sentence; k-- {
+		if w := t.word(k); w == "oil" || w == "fat" || w == "fryer" {
+			return true
+		}
+	}
+	return false
 }
 
 // probeReach is how many words may stand between a thermometer and what it shows.
@@ -136,7 +169,7 @@ func (t Text) isBrought(s Said, n number) bool {
 	return false
 }
 
-var brings = SetOf("up down get gets bring brings crank heat heats sitting sits settle settles hold holds drop drops turn turned keep")
+var brings = SetOf("knock lower back up down get gets bring brings crank heat heats sitting sits settle settles hold holds drop drops turn turned keep")
 
 // sought are words by which a host says what heat is wanted.
 var sought = SetOf("after for want wants need it's")

@@ -118,6 +118,8 @@ func (t Text) phrase(i int) (number, bool) {
 		n.value, n.to, n.vague = measure.Whole(2), i+1, true
 	case at("couple", "of"):
 		n.value, n.to, n.vague = measure.Whole(2), i+2, true
+	case at("half", "dozen"):
+		n.value, n.to, n.dozens = measure.Whole(6), i+2, true
 	case at("half", "a", "dozen"):
 		n.value, n.to, n.dozens = measure.Whole(6), i+3, true
 	case at("a", "dozen"):

@@ -107,7 +107,7 @@ func (t Text) ovenFirst(i int) (Said, bool) {
 		s.Oven, plain = "conventional", true
 	case "celsius", "centigrade":
 		s.Scale, s.Bare = "C", false
-	case "fahrenheit":
+	case "fahrenheit", "america":
 		s.Scale, s.Bare = "F", false
 	default:
 		return Said{}, false
