@@ -119,7 +119,8 @@ func TestSuggestIsASentence(t *testing.T) {
 // Whatever is said, every finding and amount stands inside the cut.
 func TestCheckNeverFails(t *testing.T) {
 	r := read(loaf)
-	words := strings.Fields("two hundred and a half grams cup of flour sugar the rest another third one eighty fan degrees oven bake for minutes to an hour or so point , . ½ 200g 10-12 [ ] $ gas mark °C yolks water cloves tin sorry dozen between more \n")
+	words := strings.Fields("two hundred and a half grams cup of flour sugar the rest another third one eighty fan degrees oven bake for minutes to an hour or so point , . ½ 200g 10-12 [ ] $ gas mark °C yolks water cloves tin sorry dozen between more \n" +
+		"no without with otherwise old new money celsius america electric conventional that's half of each by x same whole stick side on per kilo deka fortnight hundred thirty − minus no, hang say did i tin holds litre basin in middle thigh probe reads leave it for rests she says nan's got too peeled juice them one two, three")
 	rapid.Check(t, func(t *rapid.T) {
 		var cues []verify.Cue
 		for i, n := range rapid.SliceOfN(rapid.IntRange(0, 14), 1, 6).Draw(t, "cues") {

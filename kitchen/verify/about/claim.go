@@ -144,7 +144,7 @@ func (r *Reading) isLast(s speech.Said) bool {
 
 // isEarned tells whether enough speaks for a claim.
 func (c claim) isEarned() bool {
-	if c.f.Place < 0 && !c.equal && !c.r.isYield(c.i, c.n) {
+	if c.f.Place < 0 && !c.equal && !c.r.isYield(c.i, c.n) && !c.isOfTin() {
 		return false
 	}
 	switch c.s.Kind {
@@ -161,6 +161,11 @@ func (c claim) isEarned() bool {
 
 // making are words beside a count of what is made, cut or laid out.
 var making = []string{"into", "makes", "make", "cut", "divide", "shape", "roll", "get", "gives", "form", "need", "use", "do", "have", "line", "butter", "in"}
+
+// isOfTin tells whether both are the size of a tin.
+func (c claim) isOfTin() bool {
+	return c.s.Kind == speech.Length && c.f.Clause["tin"] && c.r.Text.Near(c.s.From, c.s.To, 6, "tin", "pan", "dish", "tray")
+}
 
 // isOfPieces tells "divide it into sixteen" and what a step is divided into.
 func (c claim) isOfPieces() bool {

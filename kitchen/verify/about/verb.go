@@ -58,7 +58,7 @@ func (r *Reading) handled(s speech.Said) float64 {
 			return scoreHandled // "on the other side it's two minutes"
 		case (subjects[w] && wills[r.Text.At(k+1)] || w == "it'll") && (wants[r.leadOf(s)] || lasts[r.leadOf(s)]):
 			return scoreHandled // "that's gonna go three hours"
-		case into[w] && (r.Text.At(s.From-1) == "for" || k == s.From-1 && r.Text.At(k-1) != "minutes"):
+		case into[w] && (r.leadOf(s) == "for" || k == s.From-1 && r.Text.At(k-1) != "minutes"):
 			return scoreHandled
 		case gives[w] && things[r.Text.At(k+1)], (things[w] || contracted[w]) && (wants[r.Text.At(k+1)] || light[r.Text.At(k+1)] && wants[r.Text.At(k+2)]):
 			return scoreHandled

@@ -192,6 +192,10 @@ var (
 func (t Text) together(all []Said) {
 	for i := 0; i+1 < len(all); i++ {
 		s, next := &all[i], all[i+1]
+		if s.Kind == Length && next.Kind == Count && next.Unit == "" && next.From-s.To == 1 && t.word(s.To) == "by" && isSide(next) {
+			all[i+1].Kind, all[i+1].Unit, all[i+1].Amount.Unit = Length, s.Unit, s.Amount.Unit // "thirty centimetres by twelve"
+			continue
+		}
 		if s.Kind != Count || s.Unit != "" {
 			continue
 		}

@@ -242,6 +242,8 @@ func (t Text) hundreds(i int) (number, bool) {
 	switch {
 	case !ok && (t.word(i) == "a" || t.word(i) == "another") && t.word(i+1) == "hundred":
 		v, to = 1, i+1
+	case !ok && t.word(i) == "hundred" && t.isBareHundred(i):
+		return number{value: measure.Whole(100), to: i + 1, words: true}, true
 	case !ok && t.word(i) == "hundred" && ones[t.word(i-1)] && t.open(i-1):
 		v, to = 1, i
 	case !ok && t.word(i) == "a" && t.word(i+1) == "thousand":
@@ -300,6 +302,13 @@ func (t Text) measures(i int) bool {
 	}
 	_, _, unit := t.unit(to, false)
 	return unit
+}
+
+// isBareHundred tells "salt, hundred grams", where no other number stands before.
+func (t Text) isBareHundred(i int) bool {
+	_, _, unit := t.unit(i+1, false)
+	w := t.word(i - 1)
+	return unit && t.open(i) && !isNumberWord(w) && !ones[w] && w != "few" && w != "couple" && w != "several" && w != "a"
 }
 
 // ones are words before a hundred that mean one of them: "the other hundred".

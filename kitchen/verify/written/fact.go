@@ -82,8 +82,8 @@ func (b *Book) readYield() {
 		if f.Kind == speech.Count {
 			f.Text = y.Text
 		}
-		if f.Kind == speech.Count && len(f.Nouns) == 0 {
-			f.Nouns = []string{Pieces}
+		if f.Kind == speech.Count && !slices.Contains(f.Nouns, "serving") {
+			f.Nouns = append(f.Nouns, Pieces)
 		}
 	}
 }
