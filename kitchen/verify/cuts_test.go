@@ -228,8 +228,8 @@ func (c cut) setOf() string {
 	return set
 }
 
-// What is reached on cuts that nobody looks into: 251 of 277 (90.6 %), and 23 of
-// 274 findings false (8.4 %). The aim is the same bar, and it is not met yet. Only
+// What is reached on cuts that nobody looks into: 252 of 277 (91.0 %), and 23 of
+// 275 findings false (8.4 %). The aim is the same bar, and it is not met yet. Only
 // the figures are told, lest anybody tune.
 const (
 	heldOutFound = 90
