@@ -228,7 +228,7 @@ func (t Text) isSameHeat(s, next Said) bool {
 }
 
 // dishes are what has two sides that are told without a unit.
-var dishes = SetOf("tin pan dish tray pyrex skillet casserole")
+var dishes = SetOf("tin pan dish tray skillet casserole")
 
 // isSide tells whether a bare number can be the side of a tin.
 func isSide(s Said) bool {
