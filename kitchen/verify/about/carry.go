@@ -86,10 +86,19 @@ var again = speech.SetOf("that's that which is so or it's equals meaning call")
 // sticks, that's a cup", "one tin, the 400 gram one".
 func (r *Reading) restates(p, i, n int) bool {
 	a, b := r.Said[p], r.Said[i]
+	if p == i-1 && a.Kind == speech.Share && b.Kind == speech.Measure && b.From-a.To <= 8 && r.pointsBack(a.To, b.From) && !r.otherMention(a.To, b.From, n) {
+		return true // "half the cheese now, so that's forty grams"
+	}
 	if p != i-1 || b.From-a.To > 8 || a.Unit == b.Unit || b.Kind != speech.Measure || a.Kind == speech.Share || r.otherMention(a.To, b.From, n) {
 		return false
 	}
 	return r.SaysAgain(a.To, b.From) || r.Text.At(b.From-1) == "the" && (r.Text.At(b.To) == "one" || r.Text.At(b.To) == "ones")
+}
+
+// pointsBack tells whether "that's" or "so that's" stands right before the second of two
+// numbers.
+func (r *Reading) pointsBack(from, to int) bool {
+	return to-1 >= from && (r.Text.At(to-1) == "that's" || r.Text.At(to-1) == "it's" || r.Text.At(to-1) == "about" && r.Text.At(to-2) == "that's")
 }
 
 // SaysAgain tells whether words between two numbers lead from one to the other as

@@ -133,7 +133,7 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	if r.isOfKeeping(s) && !f.Clause["keep"] && !f.Clause["freeze"] {
 		return false // "the dough will keep three days in the fridge"
 	}
-	if s.Night && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) || within[r.leadOf(s)] && !f.Within {
+	if s.Night && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) || r.isWithin(s) && !f.Within {
 		return false // "it's gone overnight", "you can do that in ten minutes"
 	}
 	part := written.IsPartTime(r.Text, s)
@@ -141,6 +141,15 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 		return false // "it's got thirty seconds left"
 	}
 	return !f.Total && part == f.Part && !r.IsTold(s)
+}
+
+// isWithin tells "you can do that in ten minutes" from "the onion goes in, ten minutes".
+func (r *Reading) isWithin(s speech.Said) bool {
+	lead := r.leadOf(s)
+	if w := r.Text.At(s.From - 2); lead == "in" && (w == "goes" || w == "go" || w == "straight") {
+		return false
+	}
+	return within[lead]
 }
 
 // isOfKeeping tells whether a number says how long something keeps.
