@@ -46,6 +46,11 @@ func TestPagesInABrowser(t *testing.T) {
 	}
 }
 
+// heightOf is where on the page a thing starts, in pixels from its upper edge.
+func heightOf(tab *browser.Tab, css string) float64 {
+	return browser.Get(tab, chromedp.Evaluate[float64](`document.querySelector(`+strconv.Quote(css)+`).getBoundingClientRect().top + scrollY`))
+}
+
 // TestTicksSurviveBadSignal: presses without a connection show at once, are
 // there after a reload, and arrive when the connection is back: each once, the
 // last state only.
@@ -55,8 +60,12 @@ func TestTicksSurviveBadSignal(t *testing.T) {
 	house.setDown(true)
 	tab.Open(house.URL + "/shop")
 	buttermilk, salt := pressButton("buttermilk"), pressButton("fine-salt")
+	before := heightOf(tab, salt)
 	tab.Do(chromedp.Click(chromedp.CSS(buttermilk)), chromedp.Click(chromedp.CSS(salt)), chromedp.Click(chromedp.CSS(salt)))
 	wait(t, tab, `document.querySelector("[data-unsent]").textContent.includes("2 not sent") && !document.querySelector("[data-unsent]").hidden`)
+	if after := heightOf(tab, salt); after != before {
+		t.Errorf("salt has moved from %g to %g under the thumb", before, after)
+	}
 	if got := state(tab, buttermilk); got != "true" {
 		t.Errorf("buttermilk is pressed: %s, want true", got)
 	}
