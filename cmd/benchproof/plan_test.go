@@ -25,6 +25,22 @@ func TestPlanPrintsTheAnswer(t *testing.T) {
 	}
 }
 
+// Backwards the dough waits for the shaping, which ends with the plan: longer than
+// it must, and no longer than it may.
+func TestPlanBackwards(t *testing.T) {
+	got := object(t, loafPlan, "plan", "-", "--finish", "480")
+	want := map[string]any{"makespan": 150.0, "bound": 150.0, "optimal": true, "starts": map[string]any{"mix": 330.0, "prove": 340.0, "shape": 460.0}}
+	if fmt.Sprint(got) != fmt.Sprint(want) {
+		t.Errorf("plan = %v, want %v", got, want)
+	}
+	guests := `{"stations":{"hands":1},"tasks":[{"id":"bake","minutes":40},{"id":"lay","minutes":30,"uses":{"hands":1}},
+		{"id":"ice","minutes":20,"after":["bake"],"uses":{"hands":1},"forbidden":[{"from":90,"to":120}]}]}`
+	out, errs, status := command(t, guests, "plan", "-", "--finish", "120")
+	if status != 0 || !strings.Contains(out, "30–70 │ bake") || !strings.Contains(out, "70–90 │ ice") || !strings.Contains(out, "90–120 │ lay") || !strings.Contains(out, "90 min │ proved: no plan begins later") {
+		t.Errorf("status %d\n%s%s", status, out, errs)
+	}
+}
+
 // The job shop of 6 jobs and 6 machines of H. Fisher and G. L. Thompson,
 // "Probabilistic learning combinations of local job-shop scheduling rules"
 // (1963): machine and minutes in order, a line a job. Shortest makespan 55.
@@ -89,6 +105,8 @@ func TestPlanRefuses(t *testing.T) {
 		{"no JSON", `tasks`, nil, exitInput, []string{"line 1"}},
 		{"no time to look", loafPlan, []string{"--budget", "0s"}, exitUsage, []string{"--budget"}},
 		{"a budget that is no time", loafPlan, []string{"--budget", "soon"}, exitUsage, []string{"--budget"}},
+		{"a finish too early", loafPlan, []string{"--finish", "149"}, exitInput, []string{"minute 150", "minute 149"}},
+		{"a finish before the start", loafPlan, []string{"--finish", "0"}, exitUsage, []string{"--finish"}},
 		{"an unknown flag", loafPlan, []string{"--fast"}, exitUsage, []string{"--fast"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -87,11 +87,11 @@ func (w *workload) asked() (project.Project, error) {
 	if w.day.Finish <= 0 {
 		return w.project, nil
 	}
-	if least := solve.Bound(w.project); least > w.day.Finish {
-		return w.project, project.Refuse("finish", nil, "The day takes until %v at least, so it cannot finish by %v. Finish later or make some of it ahead.",
-			project.Minute(least), project.Minute(w.day.Finish)).On(w.day.Clock)
+	turned, err := solve.Turned(w.project, w.day.Finish)
+	if err != nil {
+		return w.project, w.onSteps(err)
 	}
-	return w.project.Mirror(w.day.Finish), nil
+	return turned, nil
 }
 
 // found words what was found of the project asked.

@@ -29,12 +29,15 @@ func (w *workload) refuse(field string, about Key, words string, args ...any) er
 	return &Refusal{Tasks: []Key{about}, Fault: project.Refuse(field, nil, words, args...).On(w.day.Clock)}
 }
 
-// onSteps makes a refusal of the project one of the day; other errors stay as
-// they are.
+// onSteps makes a refusal of the project one of the day, or a plain fault if it is
+// about no task; other errors stay as they are.
 func (w *workload) onSteps(err error) error {
 	var refused *project.Refusal
 	if !errors.As(err, &refused) {
 		return err
+	}
+	if len(refused.Tasks) == 0 {
+		return refused.On(w.day.Clock)
 	}
 	r := &Refusal{Fault: refused.On(w.day.Clock)}
 	for _, i := range slices.Sorted(slices.Values(refused.Tasks)) {

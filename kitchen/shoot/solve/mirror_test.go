@@ -1,6 +1,7 @@
 package solve_test
 
 import (
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -20,7 +21,7 @@ func TestBackwardsTakesAsLongAsForwards(t *testing.T) {
 		}
 		there, err := solve.Plan(t.Context(), p, solve.Options{Steps: 20_000})
 		finish := p.Horizon() + rapid.IntRange(0, 50).Draw(t, "later")
-		back, backErr := solve.Plan(t.Context(), p.Mirror(finish), solve.Options{Steps: 20_000})
+		back, backErr := solve.Backwards(t.Context(), p, finish, solve.Options{Steps: 20_000})
 		if (err == nil) != (backErr == nil) {
 			t.Fatalf("forwards %v, backwards %v", err, backErr)
 		}
@@ -30,7 +31,10 @@ func TestBackwardsTakesAsLongAsForwards(t *testing.T) {
 		if !there.Optimal || !back.Optimal || there.Makespan != back.Makespan {
 			t.Fatalf("forwards %d, bound %d; backwards %d, bound %d", there.Makespan, there.Bound, back.Makespan, back.Bound)
 		}
-		mustBeFeasible(t, p, p.MirrorStarts(back.Starts, finish))
+		mustBeFeasible(t, p, back.Starts)
+		if least := slices.Min(back.Starts); len(p.SetupTimes(back.Starts)) == 0 && least != finish-back.Makespan {
+			t.Fatalf("it begins at %d, want %d, %d before %d", least, finish-back.Makespan, back.Makespan, finish)
+		}
 		setUp += len(p.SetupTimes(there.Starts))
 	})
 	if setUp == 0 {
