@@ -103,7 +103,11 @@ func (b *blocks) count(block, other []float64, number int, by float64) float64 {
 	return (block[number]*block[number] - was*was) * b.square[number]
 }
 
-// alike is the cosine of the two blocks.
+// alike is the cosine of the two blocks, 0 if one is empty: what was rounded on the
+// way would be all there is of its length.
 func (b *blocks) alike() float64 {
-	return b.both / math.Sqrt(max(b.long*b.far, 1e-9))
+	if b.here == 0 || b.here == len(b.keys) {
+		return 0
+	}
+	return b.both / math.Sqrt(b.long*b.far)
 }
