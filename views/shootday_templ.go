@@ -299,7 +299,7 @@ func ShootDay(p ShootDaySheet) templ.Component {
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
-					templ_7745c5c3_Err = title3("The day before").Render(ctx, templ_7745c5c3_Buffer)
+					templ_7745c5c3_Err = title3("The day before, at the latest").Render(ctx, templ_7745c5c3_Buffer)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}

@@ -2,6 +2,7 @@ package web
 
 import (
 	"cmp"
+	"context"
 	"fmt"
 	"net/http"
 	"strings"
@@ -29,7 +30,7 @@ func (s *Server) showCallSheet(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	sheet := newCallSheet(s.shots(), d, plan, noPlan, described)
+	sheet := newCallSheet(r.Context(), s.shots(), d, plan, noPlan, described)
 	sheet.Page, sheet.EpisodeFrame = page, s.frame(d, views.SheetCallSheet)
 	if on := plan.settings.On; !on.IsZero() {
 		sheet.Date, sheet.Day = s.day(on), on.Format("Monday 2 January 2006")
@@ -43,10 +44,10 @@ func (s *Server) showCallSheet(w http.ResponseWriter, r *http.Request) error {
 
 // newCallSheet words a day for all who are there; noPlan says why it is not
 // planned.
-func newCallSheet(p part[episode.Shot], d *desk, plan *shootPlan, noPlan error, described []episode.Setup) views.CallSheet {
+func newCallSheet(ctx context.Context, p part[episode.Shot], d *desk, plan *shootPlan, noPlan error, described []episode.Setup) views.CallSheet {
 	sheet := views.CallSheet{
 		Day: "no day set yet", PlanPath: d.path(views.SheetShootDay), ShopPath: d.path(views.SheetShop),
-		Here: callLists(plan), Ahead: plan.aheadFacts(), DayBefore: plan.beforeRows(), Missing: gotText(plan.shots),
+		Here: callLists(plan), Ahead: plan.aheadFacts(), DayBefore: plan.beforeRows(ctx), Missing: gotText(plan.shots),
 	}
 	list := newShotList(d.version.Reading, plan.shots, described, nil)
 	switch {

@@ -1,6 +1,7 @@
 package web
 
 import (
+	"context"
 	"net/url"
 	"time"
 
@@ -214,5 +215,5 @@ func (d *desk) SetEpisode(id int64) { d.episode.ID = id }
 // CallSheetOf words the call sheet of a day without a plan, or with none yet.
 func CallSheetOf(d *Desk, day episode.ShootDay, batches []episode.Batch, shots []episode.Shot, noPlan error) views.CallSheet {
 	plan := newShootPlan(dayParts{settings: day, recipe: d.version.Reading, batches: batches, shots: shots})
-	return newCallSheet(bare(time.Time{}).shots(), d, plan, noPlan, nil)
+	return newCallSheet(context.Background(), bare(time.Time{}).shots(), d, plan, noPlan, nil)
 }

@@ -1,6 +1,7 @@
 package web
 
 import (
+	"context"
 	"fmt"
 	"net/http"
 	"strings"
@@ -36,7 +37,7 @@ func (s *Server) drawShootDay(w http.ResponseWriter, r *http.Request, d *desk, s
 	if err != nil {
 		return err
 	}
-	sheet := newShootDay(p, noPlan)
+	sheet := newShootDay(r.Context(), p, noPlan)
 	sheet.Page, sheet.EpisodeFrame = page, s.frame(d, views.SheetShootDay)
 	if sheet.Empty == "" { // a swap-out may save a day that has no plan
 		if err := s.addTrade(&sheet, r, d, p); err != nil {
@@ -100,7 +101,7 @@ func (p *shootPlan) empty() string {
 }
 
 // newShootDay words a day whose planning ended with err.
-func newShootDay(p *shootPlan, err error) views.ShootDaySheet {
+func newShootDay(ctx context.Context, p *shootPlan, err error) views.ShootDaySheet {
 	sheet := views.ShootDaySheet{Empty: p.empty()}
 	if sheet.Empty != "" {
 		return sheet
@@ -113,7 +114,7 @@ func newShootDay(p *shootPlan, err error) views.ShootDaySheet {
 	}
 	sheet.Facts = append(p.wrapFacts(), p.workFacts()...)
 	sheet.Rows, sheet.Chart, sheet.Moved = p.rows(), newChart(p), p.movedRows()
-	sheet.Before = p.beforeRows()
+	sheet.Before = p.beforeRows(ctx)
 	return sheet
 }
 

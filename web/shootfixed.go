@@ -16,16 +16,26 @@ func (p *shootPlan) addSwapOuts() {
 		if b.Step == 0 {
 			continue
 		}
-		words := readOn(stepName(b.Component, b.Step))
-		at, ok := stepAt(p.recipe, b.Component, b.Step)
-		stage := shoot.Key{Batch: p.day.Batches[0].Name, At: at}
-		day, _, err := p.day.With([]shoot.Choice{{Stage: stage, Overnight: b.Overnight, Name: "swap-out to " + words}})
+		choice, ok := p.choiceOf(b)
+		day, _, err := p.day.With([]shoot.Choice{choice})
 		if !ok || err != nil {
-			p.stale = append(p.stale, "the swap-out up to "+words)
+			p.stale = append(p.stale, "the swap-out up to "+readOn(stepName(b.Component, b.Step)))
 			continue
 		}
 		p.day = day
 	}
+}
+
+// choiceOf is the choice that a batch made up to a step stands for; ok is false if
+// the recipe has no such step any more, or nothing is filmed that it could serve.
+func (p *shootPlan) choiceOf(b episode.Batch) (c shoot.Choice, ok bool) {
+	at, ok := stepAt(p.recipe, b.Component, b.Step)
+	if !ok || len(p.day.Batches) == 0 {
+		return c, false
+	}
+	return shoot.Choice{
+		Stage: shoot.Key{Batch: p.day.Batches[0].Name, At: at}, Overnight: b.Overnight, Name: "swap-out to " + readOn(stepName(b.Component, b.Step)),
+	}, true
 }
 
 // addMoments adds what is at a fixed time, with the steps it holds.

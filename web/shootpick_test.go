@@ -117,7 +117,7 @@ func TestTheDayBefore(t *testing.T) {
 		t.Errorf("something is to be done the day before, though nothing is made overnight:\n%s", page)
 	}
 	s.send(path+"/shoot-day/swap-outs", url.Values{"stage": {"2 "}})
-	s.shows(path+"/shoot-day", "The day before 5 min Heat the double cream with the caster sugar for 5 minutes. hob 3 h Chill for 3 hours. fridge", "09:05 wraps ✓")
+	s.shows(path+"/shoot-day", "The day before, at the latest 21:55 Heat the double cream with the caster sugar for 5 minutes. 5 min · hob 22:00 Chill for 3 hours. 3 h · fridge", "09:05 wraps ✓")
 }
 
 // The chart's table says who does what when, station by station, with what is

@@ -1,6 +1,7 @@
 package web
 
 import (
+	"context"
 	"net/http"
 	"slices"
 	"strconv"
@@ -19,7 +20,7 @@ func (s *Server) addTrade(sheet *views.ShootDaySheet, r *http.Request, d *desk, 
 	if len(p.day.Batches[0].Stages) == 0 || p.day.Batches[0].Ahead {
 		return nil
 	}
-	sheet.TradeNote = "A swap-out is one more make, taken ahead without filming to the end of a long wait. It may begin up to two hours before the day; what stands cold may be made the evening before."
+	sheet.TradeNote = "A swap-out is one more make, taken ahead without filming to the end of a long wait. It may begin up to two hours before the day; what stands cold may be made the evening before, and is in the cold by " + episode.Clock(eveningEnds) + "."
 	if r.URL.Query().Get("swapouts") == "" {
 		sheet.TradePath = d.path(views.SheetShootDay) + "?swapouts=1#swap-outs"
 		return nil
@@ -33,7 +34,7 @@ func (s *Server) addTrade(sheet *views.ShootDaySheet, r *http.Request, d *desk, 
 	if err != nil {
 		return err
 	}
-	sheet.Trade = tradeRows(shopping, d, p, options)
+	sheet.Trade = tradeRows(r.Context(), shopping, d, p, options)
 	if slices.ContainsFunc(p.day.Batches, func(b shoot.Batch) bool { return b.Ahead && b.Until == nil }) {
 		sheet.TradeNote += " Compared without the swap-outs planned already."
 	}
@@ -44,7 +45,7 @@ func (s *Server) addTrade(sheet *views.ShootDaySheet, r *http.Request, d *desk, 
 }
 
 // tradeRows words the options, as far as one more make still helps.
-func tradeRows(t trolley, d *desk, p *shootPlan, options []shoot.Option) []views.TradeRow {
+func tradeRows(ctx context.Context, t trolley, d *desk, p *shootPlan, options []shoot.Option) []views.TradeRow {
 	var rows []views.TradeRow
 	for i, o := range options {
 		row := views.TradeRow{DayFact: views.DayFact{Measure: strconv.Itoa(o.Makes), Text: p.tradeText(o)}}
@@ -56,8 +57,9 @@ func tradeRows(t trolley, d *desk, p *shootPlan, options []shoot.Option) []views
 			row.Text = "no better: one more make does not help"
 			return append(rows, row)
 		}
+		evening, _ := p.evening(ctx, o.Choices())
 		for _, c := range o.Cuts {
-			row.Cuts = append(row.Cuts, p.cutText(o, c))
+			row.Cuts = append(row.Cuts, p.cutText(c, evening))
 			row.Stages = append(row.Stages, p.stageValue(c.Stage))
 		}
 		switch {
@@ -90,13 +92,17 @@ func (p *shootPlan) tradeText(o shoot.Option) string {
 	return text
 }
 
-// cutText says what is made ahead and which wait that saves.
-func (p *shootPlan) cutText(o shoot.Option, c shoot.Cut) string {
+// cutText says what is made ahead, when, and which wait that saves.
+func (p *shootPlan) cutText(c shoot.Cut, evening shoot.Plan) string {
 	begins := "from " + p.at(c.Begins)
 	if c.Overnight {
-		begins = "the evening before, " + spanText(c.Lasts) + " in all"
+		begins = "the evening before"
+		if k := slices.IndexFunc(evening.Entries, func(e shoot.Entry) bool { return e.Key.Batch == c.Batch }); k >= 0 {
+			begins += " from " + p.clock(evening.Entries[k].From) + " at the latest"
+		}
+		begins += ", " + spanText(c.Lasts) + " in all"
 	}
-	step := p.recipe.Components[c.Stage.At.Component].Steps[c.Stage.At.Step].Text
+	step := p.stepOf(c.Stage).Text
 	return "made ahead to the end of “" + shortened(step, 60) + "” " + begins + "; it cuts a wait of " + spanText(c.Minutes)
 }
 

@@ -299,7 +299,7 @@ func TestWhatASwapOutHasDoneIsFilmedApart(t *testing.T) {
 	s.shows(path+"/shots", "overhead 0 of 2 got Edit the setup overhead 09:00", "09:40 overhead the step", "table 0 of 1 got Edit the setup table 11:10",
 		"1 in the order of the day’s plan ✓ cooking allows no fewer")
 	s.shows(path+"/call-sheet", "Made ahead 1 × swap-out up to step 3, the day before",
-		"The day before, in this order: 10 min Knead the flour and water for 10 minutes.", "15 min Shape the dough for 15 minutes.")
+		"The day before, at the latest: 19:35 Knead the flour and water for 10 minutes.", "21:45 Shape the dough for 15 minutes.")
 }
 
 // A make that is only made ahead is not filmed: the list keeps its order.

@@ -43,14 +43,14 @@ func (d Day) With(choices []Choice) (Day, []Cut, error) {
 		if cut.Batch == "" {
 			cut.Batch = with.freeName()
 		}
-		with.add(batch, cut, d.Waits)
+		with.add(batch, cut, d.waitsFor(batch.Name, cut.Batch))
 		cuts = append(cuts, cut)
 	}
 	return with, cuts, nil
 }
 
-// add adds a swap-out to a day whose lists are its own, and lets the batch go on
-// with it.
+// add adds a swap-out and its waits to a day whose lists are its own, and lets the
+// batch go on with it.
 func (d *Day) add(batch *Batch, cut Cut, waits []Wait) {
 	swaps := maps.Clone(batch.Swaps)
 	if swaps == nil {
@@ -63,15 +63,7 @@ func (d *Day) add(batch *Batch, cut Cut, waits []Wait) {
 	}
 	until := cut.Stage.At
 	extra := Batch{Name: cut.Batch, Recipe: batch.Recipe, Ahead: true, Shares: batch.Shares, Until: &until}
-	for _, w := range waits {
-		if w.After.Batch == batch.Name {
-			w.After.Batch = extra.Name
-			if w.Next.Batch == batch.Name {
-				w.Next.Batch = extra.Name
-			}
-			d.Waits = append(d.Waits, w)
-		}
-	}
+	d.Waits = append(d.Waits, waits...)
 	d.Batches = append(d.Batches, extra)
 }
 
