@@ -112,11 +112,11 @@ func BenchmarkDrawn(b *testing.B) {
 		project project.Project
 		known   int
 	}{
-		{"random 120 wide", random(120, 1, 40), 0},
-		{"random 120 mid", random(120, 2, 25), 0},
-		{"random 120 tight", random(120, 3, 15), 0},
-		{"kitchen 60", kitchen(60, 1), 0},
-		{"kitchen 120", kitchen(120, 2), 0},
+		{"random 120 wide", random(120, 1, 40), 116},
+		{"random 120 mid", random(120, 2, 25), 125},
+		{"random 120 tight", random(120, 3, 15), 251},
+		{"kitchen 60", kitchen(60, 1), 238},
+		{"kitchen 120", kitchen(120, 2), 520},
 	} {
 		row(b, c.name, c.project, c.known, 2*time.Second)
 	}
