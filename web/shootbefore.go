@@ -58,12 +58,12 @@ func (p *shootPlan) beforeRows(ctx context.Context) []views.DayFact {
 	}
 	var rows []views.DayFact
 	for _, e := range plan.Entries {
-		row := p.beforeRow(e.Key)
-		row.Small = joined(" · ", row.Measure, row.Small)
-		row.Measure = p.clock(e.From)
-		if e.IsClean {
-			row = views.DayFact{Measure: row.Measure, Text: "Clean down: " + shortened(e.Step.Text, 40), Small: e.Step.Station}
+		row := views.DayFact{Text: cleanText(e), Small: e.Step.Station}
+		if !e.IsClean {
+			row = p.beforeRow(e.Key)
+			row.Small = joined(" · ", row.Measure, row.Small)
 		}
+		row.Measure = p.clock(e.From)
 		if len(choices) > 1 {
 			row.Small = joined(" · ", row.Small, e.Key.Batch)
 		}

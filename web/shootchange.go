@@ -132,7 +132,7 @@ func (p *shootPlan) kept(moved []shoot.Change) episode.DayPlan {
 
 // stepText names a step in a sentence or a list.
 func (p *shootPlan) stepText(key shoot.Key) string {
-	text := shortened(p.recipe.Components[key.At.Component].Steps[key.At.Step].Text, 80)
+	text := shortened(p.stepOf(key).Text, 80)
 	if len(p.day.Batches) > 1 {
 		text += " (" + key.Batch + ")"
 	}

@@ -56,7 +56,7 @@ func (p *shootPlan) rows() []views.DayRow {
 func (p *shootPlan) entryRow(e shoot.Entry) views.DayRow {
 	row := views.DayRow{Text: e.Step.Text, Filmed: p.filmedText(e), Ahead: e.IsAhead, Waits: e.IsOpening || !slices.Contains(e.Uses, shoot.Hands)}
 	if e.IsClean {
-		row.Text = "Clean down: " + shortened(e.Step.Text, 40)
+		row.Text = cleanText(e)
 	}
 	end := p.endOf(e)
 	until := "until " + p.at(end)
@@ -69,6 +69,8 @@ func (p *shootPlan) entryRow(e shoot.Entry) views.DayRow {
 	}
 	return row
 }
+
+func cleanText(e shoot.Entry) string { return "Clean down: " + shortened(e.Step.Text, 40) }
 
 // addFixed marks what is fixed and known about a step, and says where it is
 // changed.
@@ -123,7 +125,7 @@ func (p *shootPlan) problemRows(err error) []views.DayRow {
 	var rows []views.DayRow
 	for _, key := range keys {
 		fixed := p.fixedOf(p.nameOf(key))
-		step := p.recipe.Components[key.At.Component].Steps[key.At.Step]
+		step := p.stepOf(key)
 		row := views.DayRow{At: clockText(fixed.Pin), Text: step.Text, Small: key.Batch}
 		switch {
 		case !slices.Contains(named, key):

@@ -43,7 +43,7 @@ func (p *shootPlan) addFixedWaits(key shoot.Key, after []recipe.Position) {
 // it in the recipe, or else to the last that it waits for; unless a person has
 // said how long it may wait.
 func (p *shootPlan) addUrgent(key shoot.Key, after []recipe.Position, last recipe.Position) {
-	step := p.recipe.Components[key.At.Component].Steps[key.At.Step]
+	step := p.stepOf(key)
 	most, isUrgent := shoot.WithinOf(step)
 	if waits := p.fixedOf(p.nameOf(key)).Waits; !isUrgent || waits != (episode.Waits{}) || len(after) == 0 {
 		return

@@ -43,7 +43,7 @@ func (d Day) With(choices []Choice) (Day, []Cut, error) {
 		if cut.Batch == "" {
 			cut.Batch = with.freeName()
 		}
-		with.add(batch, cut, d.waitsFor(batch.Name, cut.Batch))
+		with.add(batch, cut)
 		cuts = append(cuts, cut)
 	}
 	return with, cuts, nil
@@ -51,7 +51,7 @@ func (d Day) With(choices []Choice) (Day, []Cut, error) {
 
 // add adds a swap-out and its waits to a day whose lists are its own, and lets the
 // batch go on with it.
-func (d *Day) add(batch *Batch, cut Cut, waits []Wait) {
+func (d *Day) add(batch *Batch, cut Cut) {
 	swaps := maps.Clone(batch.Swaps)
 	if swaps == nil {
 		swaps = map[recipe.Position]string{}
@@ -61,10 +61,30 @@ func (d *Day) add(batch *Batch, cut Cut, waits []Wait) {
 	if cut.Overnight {
 		return
 	}
-	until := cut.Stage.At
-	extra := Batch{Name: cut.Batch, Recipe: batch.Recipe, Ahead: true, Shares: batch.Shares, Until: &until}
-	d.Waits = append(d.Waits, waits...)
-	d.Batches = append(d.Batches, extra)
+	d.Waits = append(d.Waits, d.waitsFor(batch.Name, cut.Batch)...)
+	d.Batches = append(d.Batches, batch.ahead(cut.Batch, cut.Stage.At))
+}
+
+// ahead is one more make of the batch's recipe, unfilmed and no further than a
+// step.
+func (b Batch) ahead(name string, until recipe.Position) Batch {
+	return Batch{Name: name, Recipe: b.Recipe, Ahead: true, Shares: b.Shares, Until: &until}
+}
+
+// waitsFor are the waits of one batch as those of another make of its recipe.
+func (d Day) waitsFor(batch, other string) []Wait {
+	var all []Wait
+	for _, w := range d.Waits {
+		if w.After.Batch != batch {
+			continue
+		}
+		w.After.Batch = other
+		if w.Next.Batch == batch {
+			w.Next.Batch = other
+		}
+		all = append(all, w)
+	}
+	return all
 }
 
 // freeName is a name that no batch of the day has, nor a swap-out made the day

@@ -23,10 +23,9 @@ func (d Day) Evening(choices []Choice, finish int) Day {
 		if k < 0 || !c.Overnight {
 			continue
 		}
-		until := c.Stage.At
-		extra := Batch{Name: c.Name, Recipe: d.Batches[k].Recipe, Ahead: true, Shares: d.Batches[k].Shares, Until: &until}
-		if d.goesOnAlone(extra.Recipe.Components[until.Component].Steps[until.Step]) {
-			extra.Recipe = atOnce(extra.Recipe, until)
+		stage, extra := c.Stage.At, d.Batches[k].ahead(c.Name, c.Stage.At)
+		if d.goesOnAlone(extra.Recipe.Components[stage.Component].Steps[stage.Step]) {
+			extra.Recipe = atOnce(extra.Recipe, stage)
 		}
 		evening.Batches = append(evening.Batches, extra)
 		evening.Waits = append(evening.Waits, d.waitsFor(c.Stage.Batch, c.Name)...)
@@ -37,22 +36,6 @@ func (d Day) Evening(choices []Choice, finish int) Day {
 // goesOnAlone tells whether a step needs neither hands nor any station of the day.
 func (d Day) goesOnAlone(step recipe.Step) bool {
 	return !step.HandsOn && !slices.ContainsFunc(d.Stations, func(s Station) bool { return s.Name == step.Station })
-}
-
-// waitsFor are the waits of one batch as those of another make of its recipe.
-func (d Day) waitsFor(batch, other string) []Wait {
-	var all []Wait
-	for _, w := range d.Waits {
-		if w.After.Batch != batch {
-			continue
-		}
-		w.After.Batch = other
-		if w.Next.Batch == batch {
-			w.Next.Batch = other
-		}
-		all = append(all, w)
-	}
-	return all
 }
 
 // alone are stations without what takes them, and without those who help.
