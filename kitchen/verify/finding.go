@@ -10,6 +10,7 @@ import (
 	"benchproof/kitchen/verify/about"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/topic"
 	"benchproof/kitchen/verify/written"
 )
 
@@ -74,6 +75,7 @@ type Report struct {
 type Checker struct {
 	Larder *food.Larder   // other names and weights of foods; nil for none
 	System measure.System // the show's cups and spoons, where the recipe says none
+	Topic  *topic.Model   // tells talk of the dish from other talk; nil for what was learnt
 }
 
 // Check compares what the cues say with what r writes. Cues must be in the order
@@ -81,7 +83,7 @@ type Checker struct {
 // words and to the recipe's steps.
 func (c Checker) Check(r recipe.Recipe, cues []Cue) Report {
 	scale := same.Scale{Larder: c.Larder, System: r.System.Or(c.System)}
-	j := newJudge(about.Read(speech.Cut(cues), written.Read(r, c.Larder), scale))
+	j := newJudge(about.Read(speech.Cut(cues), written.Read(r, c.Larder), scale, c.topic()))
 	j.conversions()
 	j.foods()
 	j.pairs()
@@ -90,6 +92,13 @@ func (c Checker) Check(r recipe.Recipe, cues []Cue) Report {
 	j.times()
 	j.missing()
 	return j.report()
+}
+
+func (c Checker) topic() *topic.Model {
+	if c.Topic != nil {
+		return c.Topic
+	}
+	return topic.Learnt()
 }
 
 // Clock writes a time in a cut as findings show it: "00:01:23.450".

@@ -218,7 +218,7 @@ func (j *judge) isWrittenPart(s speech.Said, n int) bool {
 // "130 grams of sugar in all".
 func (j *judge) isTotal(s speech.Said, n int) bool {
 	line := j.Book.Items[n].Line
-	if !j.Text.Near(s.From, s.To, 7, "total", "altogether", "all", "together") {
+	if !j.Text.Near(s.From, s.To, 7, "total", "altogether", "together") && !j.isInAll(s) {
 		return false
 	}
 	if j.isTotalOf(s, n, 2) || j.isTotalOf(s, n, 3) {
@@ -237,6 +237,20 @@ func (j *judge) isTotal(s speech.Said, n int) bool {
 	}
 	same, _ := j.Scale.Amount(s, sum, line)
 	return same
+}
+
+// isInAll tells "in all", "all up", "all told" beside an amount from "it goes all soft".
+func (j *judge) isInAll(s speech.Said) bool {
+	for k := max(0, s.From-7); k < min(len(j.Text.Words), s.To+7); k++ {
+		if j.Text.At(k) != "all" {
+			continue
+		}
+		switch before, behind := j.Text.At(k-1), j.Text.At(k+1); {
+		case before == "in", behind == "up", behind == "told", behind == "of", behind == "in":
+			return true
+		}
+	}
+	return false
 }
 
 // isTotalOf tells whether the amount is that of line n and the lines beside it, so many

@@ -10,6 +10,9 @@ import (
 // found adds a finding about number i.
 func (j *judge) found(i int, f Finding) {
 	s := j.Said[i]
+	if f.Kind == Differs && j.Elsewhere[i] > mostElsewhere || f.Kind == NotWritten && j.Elsewhere[i] > mostUnwritten {
+		return
+	}
 	f.Cue = j.Text.Words[s.From].Cue
 	f.At = j.Text.Cues[f.Cue].Start
 	if f.Said == "" {
@@ -25,6 +28,12 @@ func (j *judge) found(i int, f Finding) {
 	}
 	j.findings = append(j.findings, f)
 }
+
+// How likely a number may be about something else and still be told of.
+const (
+	mostElsewhere = 0.9
+	mostUnwritten = 0.75
+)
 
 // report puts everything in order and gives every finding its key.
 func (j *judge) report() Report {

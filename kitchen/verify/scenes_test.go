@@ -79,12 +79,8 @@ const (
 )
 
 func TestScenes(t *testing.T) {
-	files, err := filepath.Glob("testdata/scenes/*.txt")
-	if err != nil || len(files) == 0 {
-		t.Fatalf("no scenes: %v", err)
-	}
 	var sum tally
-	for _, file := range files {
+	for _, file := range sceneFiles(t) {
 		var one tally
 		for _, c := range readScenes(t, file) {
 			one.add(c.judged(t.Logf))

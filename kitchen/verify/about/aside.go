@@ -80,6 +80,15 @@ var (
 	subjects = speech.SetOf("i we you i'm we're you're i've we've you've i'll we'll you'll let's you'd he she they it it's that's there's this once when until which")
 )
 
+// certain are those that leave no doubt, whatever the talk around them is like.
+var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says")
+
+// isCertain tells whether one of them stands beside a number.
+func (r *Reading) isCertain(s speech.Said) bool {
+	from, to := max(0, s.From-sceneReach), min(len(r.Text.Words), s.To+sceneAhead)
+	return r.anyPhrase(certain, from, to)
+}
+
 // isAside tells whether a number is about something other than this recipe as
 // it is made now.
 // What it is an amount of, from word food on, begins anew: "where my uncle used to

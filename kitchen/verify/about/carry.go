@@ -104,13 +104,17 @@ func (r *Reading) pointsBack(from, to int) bool {
 // SaysAgain tells whether words between two numbers lead from one to the other as
 // the same: "that's about".
 func (r *Reading) SaysAgain(from, to int) bool {
-	for k := max(from, to-3); k < to; k++ {
-		if again[r.Text.Words[k].Text] {
+	for k := from; k < to; k++ {
+		if w := r.Text.Words[k].Text; again[w] && (k >= to-3 || w == "which" && to-k <= whichReach) {
 			return true
 		}
 	}
 	return false
 }
+
+// whichReach is how many words behind "which" an amount may be said again: "which for
+// you is about two ounces".
+const whichReach = 8
 
 // otherMention tells whether another food than item n is named between two words.
 func (r *Reading) otherMention(from, to, n int) bool {

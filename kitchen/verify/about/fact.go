@@ -127,7 +127,7 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 		return false // "two inches of oil"
 	case s.Kind != speech.Time:
 		return !f.Total
-	case s.Article && s.Unit == measure.Minute && f.Amount.From.Cmp(measure.Whole(20)) > 0:
+	case s.Article && s.Unit == measure.Minute && f.Amount.From.Cmp(measure.Whole(mostMinute)) > 0:
 		return false // "it sits there for a minute" is no measure
 	}
 	if r.isOfKeeping(s) && !f.Clause["keep"] && !f.Clause["freeze"] {
@@ -142,6 +142,9 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	}
 	return !f.Total && part == f.Part && !r.IsTold(s)
 }
+
+// mostMinute is the longest time, in minutes, of which "a minute" may be said wrong.
+const mostMinute = 10
 
 // isWithin tells "you can do that in ten minutes" from "the onion goes in, ten minutes".
 func (r *Reading) isWithin(s speech.Said) bool {

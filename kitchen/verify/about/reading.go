@@ -6,18 +6,21 @@ import (
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/topic"
 	"benchproof/kitchen/verify/written"
 )
 
 // Reading is a cut read beside a recipe.
 type Reading struct {
-	Text     speech.Text
-	Said     []speech.Said
-	Book     *written.Book
-	Scale    same.Scale
-	Mentions []written.Mention
-	Places   []int // of each word: the state of the recipe where the talk likely is; nil without states
-	Ties     []Tie // of each of Said
+	Text      speech.Text
+	Said      []speech.Said
+	Book      *written.Book
+	Scale     same.Scale
+	Mentions  []written.Mention
+	Places    []int     // of each word: the state of the recipe where the talk likely is; nil without states
+	Ties      []Tie     // of each of Said
+	Elsewhere []float64 // of each of Said: how likely its talk is about something else, from 0 to 1
+	traits    *topic.Reader
 }
 
 // Tie is what one said number is about.
@@ -34,17 +37,19 @@ type Tie struct {
 }
 
 // Read ties every number to what it is about.
-func Read(t speech.Text, b *written.Book, scale same.Scale) *Reading {
+func Read(t speech.Text, b *written.Book, scale same.Scale, model *topic.Model) *Reading {
 	r := &Reading{Text: t, Said: speech.Find(t), Book: b, Scale: scale}
 	for i := range r.Said {
 		r.Said[i].Oven = r.ovenOf(i)
 	}
 	r.Mentions = b.Mentions(t)
 	r.splitSums()
-	r.Places = place(b, t)
+	r.Places = place(b, t, nil)
+	r.weighTopic(model)
 	r.Ties = make([]Tie, len(r.Said))
 	r.tieFoods()
 	r.carryOn()
+	r.Places = place(b, t, r.heard())
 	for i, s := range r.Said {
 		if t := &r.Ties[i]; !t.isTied() && !s.Struck {
 			r.tieFact(i)
@@ -79,7 +84,7 @@ func (r *Reading) tieFoods() {
 		if s.Kind == speech.Length && t.Item >= 0 && r.Book.Items[t.Item].Line.Amount.Unit.Kind() != measure.Length {
 			t.Item = -1
 		}
-		t.Aside = t.Aside || r.isAside(s, r.foodBefore(i)) || r.goesOnAside(i)
+		t.Aside = t.Aside || r.isAnother(i) || r.goesOnAside(i)
 	}
 }
 
@@ -125,3 +130,40 @@ func (r *Reading) IsFactTied(n, i int) bool {
 
 // names tells whether a mention can mean item n.
 func names(m written.Mention, n int) bool { return slices.Contains(m.Items, n) }
+
+// weighTopic tells of each number how likely it is about something else.
+func (r *Reading) weighTopic(model *topic.Model) {
+	r.traits = topic.NewReader(r.Text, r.Book, r.Mentions, r.Said, r.isWritten)
+	r.Elsewhere = make([]float64, len(r.Said))
+	for i := range r.Said {
+		r.Elsewhere[i] = model.Elsewhere(r.Traits(i))
+	}
+}
+
+// isWritten tells whether the recipe has this value anywhere.
+func (r *Reading) isWritten(s speech.Said) bool {
+	for n := range r.Book.Items {
+		if r.EqualItem(s, n) {
+			return true
+		}
+	}
+	return slices.ContainsFunc(r.Book.Facts, func(f written.Fact) bool { return EqualFact(s, f) })
+}
+
+// Traits gives what the talk around number i is like.
+func (r *Reading) Traits(i int) []string { return r.traits.Of(i) }
+
+// How likely a number may be about something else that is of the dish whatever the
+// words beside it seem to say, and the other way round.
+const (
+	surelyOurs      = 0.08
+	surelyElsewhere = 0.95
+)
+
+// isAnother tells whether number i is about something else: by the words beside it,
+// unless the whole of the talk says otherwise.
+func (r *Reading) isAnother(i int) bool {
+	p := r.Elsewhere[i]
+	s := r.Said[i]
+	return p > surelyElsewhere || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.isCertain(s))
+}

@@ -1,25 +1,64 @@
 package about
 
 import (
+	"cmp"
+	"slices"
+
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/recipe"
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
 )
 
-// rescue ties a time or a heat that is about nothing to what is written at the
-// step where it is said and that nobody says: likelier than a number about
-// nothing and a fact that is left out is one that is said wrong. Only where there
-// is one of each.
+// rescue ties what is about nothing to what is written where it is said and that
+// nobody says: likelier than a number about nothing and a line that is left out is
+// one that is said wrong.
 func (r *Reading) rescue() {
 	r.rescueItems()
+	r.rescueFacts()
+}
+
+// rescueFacts ties times and heats, those that fit best first.
+func (r *Reading) rescueFacts() {
+	type pair struct {
+		misfit float64
+		i, n   int
+	}
+	var pairs []pair
 	for n, f := range r.Book.Facts {
-		if i := r.onlyLoose(n, f); i >= 0 && r.onlyUnsaid(i) == n {
-			if f.Kind == speech.Heat && r.Said[i].Kind == speech.Count {
-				r.Said[i].Kind, r.Said[i].Bare = speech.Heat, true
+		if !r.isUnsaid(n, f) {
+			continue
+		}
+		for i := range r.Said {
+			if misfit, ok := r.misfit(i, f); ok {
+				pairs = append(pairs, pair{misfit, i, n})
 			}
-			r.Ties[i].Fact, r.Ties[i].Agrees = n, EqualFact(r.Said[i], f)
 		}
 	}
+	slices.SortFunc(pairs, func(a, b pair) int { return cmp.Or(cmp.Compare(a.misfit, b.misfit), cmp.Compare(a.i, b.i)) })
+	for _, p := range pairs {
+		f := r.Book.Facts[p.n]
+		if r.Ties[p.i].isTied() || !r.isUnsaid(p.n, f) {
+			continue
+		}
+		if f.Kind == speech.Heat && r.Said[p.i].Kind == speech.Count {
+			r.Said[p.i].Kind, r.Said[p.i].Bare = speech.Heat, true
+		}
+		t := &r.Ties[p.i]
+		t.Fact, t.Agrees, t.Aside = p.n, EqualFact(r.Said[p.i], f), false
+	}
+}
+
+// misfit tells how badly number i, which is about nothing, fits a fact as what was
+// said wrong of it; not ok if it cannot be.
+func (r *Reading) misfit(i int, f written.Fact) (misfit float64, ok bool) {
+	p := r.Elsewhere[i]
+	if r.Ties[i].Aside && p > surelyOurs || !r.isLoose(i, f) {
+		return 0, false
+	}
+	away := r.Book.Distance(f.Place, r.PlaceOf(i))
+	return float64(away) + p, away == 0 && p < 0.8 || away == 1 && p < 0.1
 }
 
 // isUnsaid tells whether a fact is one that is said once, and nobody says it.
@@ -42,97 +81,130 @@ func (r *Reading) isLoose(i int, f written.Fact) bool {
 	if f.Kind == speech.Heat && r.isBareHeat(s) {
 		s.Kind, s.Bare = speech.Heat, true
 	}
-	return s.Kind == f.Kind && !t.isTied() && !t.Aside && !s.Struck && !s.Article && !s.Each &&
-		r.Book.Distance(f.Place, r.PlaceOf(i)) == 0 && isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || s.Unit == f.Unit && !isFar(s, f))
+	return s.Kind == f.Kind && !t.isTied() && !s.Struck && !s.Article && !s.Each &&
+		isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || s.Unit == f.Unit && !isFar(s, f))
 }
 
-// isBareHeat tells a number that stands alone between stops and can be a heat:
-// "write this down: two eighty-four."
+// isBareHeat tells a number that can be a heat and stands alone between stops ("write
+// this down: two eighty-four.") or where an oven or a thermometer was spoken of.
 func (r *Reading) isBareHeat(s speech.Said) bool {
-	return s.Kind == speech.Count && s.Unit == "" && s.Amount.IsSingle() && s.Amount.From.Cmp(measure.Whole(leastHeat)) >= 0 &&
-		s.From > 0 && r.Text.Words[s.From-1].Stop != speech.None && r.Text.Words[s.To-1].Stop != speech.None
-}
-
-// leastHeat is the least number that is taken for a heat without its degrees.
-const leastHeat = 100
-
-// onlyLoose is the only number that could be said wrong for fact n, −1 if there
-// is none or more than one.
-func (r *Reading) onlyLoose(n int, f written.Fact) int {
-	if !r.isUnsaid(n, f) {
-		return -1
+	if s.Kind != speech.Count || s.Unit != "" || !s.Amount.IsSingle() || s.Amount.From.Cmp(measure.Whole(leastHeat)) < 0 || s.From == 0 {
+		return false
 	}
-	only := -1
-	for i := range r.Said {
-		if !r.isLoose(i, f) {
-			continue
-		}
-		if only >= 0 {
-			return -1
-		}
-		only = i
+	if s.Amount.From.Cmp(measure.Whole(surelyHeat)) >= 0 && r.Text.Words[s.From-1].Stop != speech.None && r.Text.Words[s.To-1].Stop != speech.None {
+		return true
 	}
-	return only
-}
-
-// onlyUnsaid is the only fact that number i could be said wrong for.
-func (r *Reading) onlyUnsaid(i int) int {
-	only := -1
-	for n, f := range r.Book.Facts {
-		if !r.isUnsaid(n, f) || !r.isLoose(i, f) {
-			continue
-		}
-		if only >= 0 {
-			return -1
-		}
-		only = n
+	if len(written.Nouns(r.Text, s)) > 0 {
+		return false
 	}
-	return only
-}
-
-const (
-	rescueNear = 10 // words between a food and an amount about nothing that may be said wrong of it
-	rescueMost = 12 // times the written amount that such an amount may be
-)
-
-// rescueItems does the same for an amount that names no food: it is the one of the
-// only food near it whose own nobody says.
-func (r *Reading) rescueItems() {
-	for i, s := range r.Said {
-		if t := r.Ties[i]; s.Kind == speech.Measure && !t.isTied() && !t.Aside && !s.Struck && !s.Each && !s.Again {
-			if n := r.onlyItem(i); n >= 0 {
-				r.Ties[i].Item = n
-			}
-		}
-	}
-}
-
-// onlyItem is the only item near number i whose amount it could be, of which
-// nobody says any, −1 if there is none or more than one.
-func (r *Reading) onlyItem(i int) int {
-	s := r.Said[i]
-	only := -1
-	for n, it := range r.Book.Items {
-		if !it.Line.HasAmount || r.isItemSpoken(n) || !r.Scale.Comparable(s, it.Line) || r.GapTo(i, n) > rescueNear {
-			continue
-		}
-		if ratio, ok := r.Scale.Ratio(s, it.Line.Amount, it.Line); !ok || ratio.Cmp(measure.Whole(rescueMost)) > 0 || ratio.Mul(measure.Whole(rescueMost)).Cmp(measure.Whole(1)) < 0 {
-			continue
-		}
-		if only >= 0 {
-			return -1
-		}
-		only = n
-	}
-	return only
-}
-
-// isItemSpoken tells whether any number is about item n.
-func (r *Reading) isItemSpoken(n int) bool {
-	for _, t := range r.Ties {
-		if t.Item == n && !t.Aside {
+	for k := max(0, s.From-heatReach); k < min(len(r.Text.Words), s.To+4); k++ {
+		if dials[r.Text.Words[k].Text] {
 			return true
 		}
 	}
 	return false
 }
+
+// The least number that is taken for a heat without its degrees, beside a dial and
+// away from it, and how many words before it the dial is spoken of.
+const (
+	leastHeat  = 40
+	surelyHeat = 100
+	heatReach  = 16
+)
+
+// dials are what shows or holds a heat.
+var dials = speech.SetOf("oven dial thermometer probe needle smoker grill barbecue fryer degrees celsius fahrenheit")
+
+const (
+	rescueMost   = 12 // times the written amount that an amount may be which is said wrong of it
+	rescueBefore = 10 // words before its food that such an amount may stand
+)
+
+// rescueReach gives how many words behind the mention of a food its amount may
+// stand: long asides are bridged where the talk is surely of the dish again.
+func rescueReach(elsewhere float64) int {
+	switch {
+	case elsewhere < 0.1:
+		return 60
+	case elsewhere < 0.4:
+		return 30
+	case elsewhere < 0.8:
+		return 10
+	}
+	return -1
+}
+
+// rescueItems does the same for amounts that name no food: each goes to the nearest
+// food whose own amount nobody says, the nearest pairs first.
+func (r *Reading) rescueItems() {
+	type pair struct{ gap, i, n int }
+	var pairs []pair
+	for n, it := range r.Book.Items {
+		if !it.Line.HasAmount || Loose[it.Line.Amount.Unit] || r.isItemSpoken(n) {
+			continue
+		}
+		for i := range r.Said {
+			if gap, ok := r.rescueGap(i, n); ok {
+				pairs = append(pairs, pair{gap, i, n})
+			}
+		}
+	}
+	slices.SortFunc(pairs, func(a, b pair) int { return cmp.Or(cmp.Compare(a.gap, b.gap), cmp.Compare(a.i, b.i)) })
+	for _, p := range pairs {
+		if !r.Ties[p.i].isTied() && !r.isItemSpoken(p.n) {
+			r.Ties[p.i].Item, r.Ties[p.i].Aside = p.n, false
+		}
+	}
+}
+
+// rescueGap gives how many words number i stands from the food of item n, if it may
+// be its amount said wrong.
+func (r *Reading) rescueGap(i, n int) (gap int, ok bool) {
+	s, t, line := r.Said[i], r.Ties[i], r.Book.Items[n].Line
+	if t.isTied() || s.Struck || s.Each || s.Again || s.Article || t.Aside && r.Elsewhere[i] > surelyOurs || !r.isAmountOf(s, line) {
+		return 0, false
+	}
+	reach := rescueReach(r.Elsewhere[i])
+	gap = reach + 1
+	for _, m := range r.Mentions {
+		switch {
+		case !names(m, n):
+		case m.To <= s.From && s.From-m.To < gap:
+			gap = s.From - m.To
+		case m.From >= s.To && m.From-s.To < min(gap, rescueBefore):
+			gap = m.From - s.To
+		}
+	}
+	return gap, gap <= reach
+}
+
+// isAmountOf tells whether a number is of the kind and the size of a line's amount.
+func (r *Reading) isAmountOf(s speech.Said, line recipe.Line) bool {
+	switch {
+	case s.Kind == speech.Measure:
+	case s.Kind == speech.Count && len(written.Nouns(r.Text, s)) == 0 && (same.Elided(s) || line.Amount.Unit.Kind() == measure.Count):
+	default:
+		return false
+	}
+	if !r.Scale.Comparable(s, line) || s.Kind == speech.Measure && s.Unit.Kind() != line.Amount.Unit.Kind() && !same.Ranges(s.Amount.Range, line.Amount.Range) {
+		return false
+	}
+	most := measure.Whole(rescueMost)
+	ratio, ok := r.Scale.Ratio(s, line.Amount, line)
+	return ok && ratio.Cmp(most) <= 0 && ratio.Mul(most).Cmp(measure.Whole(1)) >= 0
+}
+
+// isItemSpoken tells whether any number is about item n.
+func (r *Reading) isItemSpoken(n int) bool {
+	for i, t := range r.Ties {
+		if t.Item == n && !t.Aside && (r.Elsewhere[i] < mostSpoken || r.EqualItem(r.Said[i], n)) {
+			return true
+		}
+	}
+	return false
+}
+
+// mostSpoken is how likely a number may be about something else and still speak of a
+// line that it does not agree with.
+const mostSpoken = 0.7

@@ -11,6 +11,7 @@ import (
 	"benchproof/kitchen/verify/about"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/topic"
 	"benchproof/kitchen/verify/written"
 	"benchproof/seed"
 )
@@ -54,7 +55,7 @@ Method
 
 func heard(text string) *about.Reading {
 	b := written.Read(recipe.Reader{Larder: larder}.Read(tart), larder)
-	return about.Read(speech.Cut([]speech.Cue{{End: 4 * time.Second, Text: text}}), b, same.Scale{Larder: larder})
+	return about.Read(speech.Cut([]speech.Cue{{End: 4 * time.Second, Text: text}}), b, same.Scale{Larder: larder}, topic.Learnt())
 }
 
 // ties writes what each number is about: "100 g = 100 g butter".
@@ -366,7 +367,7 @@ func TestIsUnitSlip(t *testing.T) {
 
 func TestNothingToRead(t *testing.T) {
 	b := written.Read(recipe.Recipe{}, nil)
-	r := about.Read(speech.Cut([]speech.Cue{{Text: "two hundred grams of flour for ten minutes at 180 degrees"}}), b, same.Scale{})
+	r := about.Read(speech.Cut([]speech.Cue{{Text: "two hundred grams of flour for ten minutes at 180 degrees"}}), b, same.Scale{}, topic.Learnt())
 	for _, tie := range r.Ties {
 		if tie.Item >= 0 || tie.Fact >= 0 {
 			t.Errorf("tied to nothing: %+v", tie)

@@ -66,7 +66,7 @@ func (t Text) unitAlone(i int) (Said, bool) {
 	if t.half(&s, measure.Whole(1)); s.To > i+1 {
 		return s, true // "potatoes, pound and a half"
 	}
-	if (u == measure.Teaspoon || u == measure.Tablespoon) && t.endsAt(i) && i > 0 && !isNumberWord(t.word(i-1)) {
+	if (u == measure.Teaspoon || u == measure.Tablespoon) && t.endsAt(i) && i > 0 && !IsNumberWord(t.word(i-1)) {
 		return s, true // "salt, teaspoon."
 	}
 	return s, t.word(i+1) == "of" && t.word(i+2) != "the" && (u.Kind() == measure.Volume || u == measure.Stick) && u != measure.Pint && u != measure.Litre

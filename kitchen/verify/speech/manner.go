@@ -50,7 +50,7 @@ func (t Text) manner(s *Said) {
 	}
 	s.About = s.About || t.isNearly(*s)
 	t.bound(s)
-	for k := s.To; k < s.To+3 && t.open(k-1) && !isNumberWord(t.word(k)) && t.word(k) != "a"; k++ { // "a spoonful at a time", "one egg at a time"
+	for k := s.To; k < s.To+3 && t.open(k-1) && !IsNumberWord(t.word(k)) && t.word(k) != "a"; k++ { // "a spoonful at a time", "one egg at a time"
 		s.Each = s.Each || t.word(k) == "at" && t.word(k+1) == "a" && t.word(k+2) == "time" || (t.word(k) == "on" || t.word(k) == "in") && t.word(k+1) == "each"
 	}
 }

@@ -33,7 +33,8 @@ type number struct {
 	dozens bool
 }
 
-func isNumberWord(w string) bool {
+// IsNumberWord tells whether a word is a number or a part of one, in words or figures.
+func IsNumberWord(w string) bool {
 	_, is := small[w]
 	return is || tens[w] > 0 || w == "hundred" || w == "half" || w != "" && (isDigit(rune(w[0])) || strings.ContainsAny(w, "½¼¾⅓⅔⅛"))
 }
@@ -210,7 +211,7 @@ func (t Text) digitRun(i int) (number, bool) {
 	_, _, unit := t.unit(k, false)
 	measured := (unit || t.word(k) == "degrees" || t.word(k) == "fan") && t.open(k-1)
 	counting := v%10 == v/10%10+1 && v/10%10 == v/100+1 // "one two three"
-	if v < 100 || counting || !measured && (v%5 != 0 || isNumberWord(t.word(k))) {
+	if v < 100 || counting || !measured && (v%5 != 0 || IsNumberWord(t.word(k))) {
 		return number{}, false
 	}
 	return number{value: measure.Whole(v), to: k, words: true}, true
@@ -308,7 +309,7 @@ func (t Text) measures(i int) bool {
 func (t Text) isBareHundred(i int) bool {
 	_, _, unit := t.unit(i+1, false)
 	w := t.word(i - 1)
-	return unit && t.open(i) && !isNumberWord(w) && !ones[w] && w != "few" && w != "couple" && w != "several" && w != "a"
+	return unit && t.open(i) && !IsNumberWord(w) && !ones[w] && w != "few" && w != "couple" && w != "several" && w != "a"
 }
 
 // ones are words before a hundred that mean one of them: "the other hundred".
@@ -392,4 +393,4 @@ func (t Text) IsYear(i int) bool {
 }
 
 // IsNumber tells whether a word is a number or a part of one.
-func IsNumber(w string) bool { return isNumberWord(w) }
+func IsNumber(w string) bool { return IsNumberWord(w) }

@@ -31,7 +31,7 @@ func (t Text) quantity(i int) (Said, bool) {
 	if !ok {
 		return t.articled(i)
 	}
-	if _, _, unit := t.unit(i-1, false); n.short && unit && t.word(i) == "one" && i > 1 && isNumberWord(t.word(i-2)) {
+	if _, _, unit := t.unit(i-1, false); n.short && unit && t.word(i) == "one" && i > 1 && IsNumberWord(t.word(i-2)) {
 		return Said{From: i, To: i + 1}, false // "a twenty four centimetre one, fifteen grams"
 	}
 	if n.to == i+1 && t.word(i) == "one" && t.isPronoun(i) {
