@@ -11,7 +11,7 @@ const leastAgain = 0.5
 
 // unrepeat finds a time that was said for another one's: it equals the time of a step
 // that is said there too, but is said where the talk is at a step whose own nobody
-// says.
+// says, or between what is written before that one and what is written behind it.
 func (r *Reading) unrepeat() {
 	for n, f := range r.Book.Facts {
 		if f.Kind != speech.Time || !r.isUnsaid(n, f) {
@@ -28,11 +28,7 @@ func (r *Reading) unrepeat() {
 func (r *Reading) repeatedAt(n int, f written.Fact) int {
 	only := -1
 	for i, s := range r.Said {
-		t := r.Ties[i]
-		if s.Kind != speech.Time || t.Aside || s.Struck || !t.Agrees || t.Fact < 0 || t.Fact == n || !r.isElsewhere(t.Fact, i) {
-			continue
-		}
-		if r.Book.Distance(f.Place, r.PlaceOf(i)) > 0 || isFarBy(s, f, far) || !r.contradicts(s, f) || r.evidence(i, n)-r.evidence(i, t.Fact) < leastAgain {
+		if !r.isRepeat(i, n) || isFarBy(s, f, far) || !r.contradicts(s, f) || !r.isAtFact(i, n) {
 			continue
 		}
 		if only >= 0 {
@@ -41,4 +37,37 @@ func (r *Reading) repeatedAt(n int, f written.Fact) int {
 		only = i
 	}
 	return only
+}
+
+// isRepeat tells whether number i says a time that another number says as well.
+func (r *Reading) isRepeat(i, n int) bool {
+	s, t := r.Said[i], r.Ties[i]
+	return s.Kind == speech.Time && !t.Aside && !s.Struck && t.Agrees && t.Fact >= 0 && t.Fact != n && r.isElsewhere(t.Fact, i)
+}
+
+// isAtFact tells whether number i is said where the talk is at fact n rather than at the
+// one that it is tied to.
+func (r *Reading) isAtFact(i, n int) bool {
+	f := r.Book.Facts[n]
+	if r.Book.Distance(f.Place, r.PlaceOf(i)) == 0 && r.evidence(i, n)-r.evidence(i, r.Ties[i].Fact) >= leastAgain {
+		return true
+	}
+	before, behind := r.factBeside(i, -1), r.factBeside(i, 1)
+	isBetween := func(k int) bool { return before < k && k < behind }
+	return before >= 0 && isBetween(n) && !isBetween(r.Ties[i].Fact)
+}
+
+// factBeside is the nearest fact that is said before number i, or behind it; −1 before
+// the first and a number behind all of them after the last.
+func (r *Reading) factBeside(i, step int) int {
+	for p := i + step; p >= 0 && p < len(r.Said); p += step {
+		f := r.Ties[p].Fact
+		if f >= 0 && !r.Ties[p].Aside && r.Book.Facts[f].Place >= 0 && !r.Book.Facts[f].Total {
+			return f
+		}
+	}
+	if step < 0 {
+		return -1
+	}
+	return len(r.Book.Facts)
 }

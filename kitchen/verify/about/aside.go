@@ -1,6 +1,8 @@
 package about
 
 import (
+	"cmp"
+	"slices"
 	"strings"
 
 	"benchproof/kitchen/verify/speech"
@@ -312,7 +314,16 @@ func (r *Reading) IsTold(s speech.Said) bool {
 		}
 		story = story || told[w] || w == "i" && (k > s.From-5 || strings.HasSuffix(r.Text.At(k+1), "ed") || strings.HasSuffix(r.Text.At(k+2), "ed"))
 	}
-	return story
+	return story && r.elsewhere(s) > surelyOurs
+}
+
+// elsewhere is how likely a number is about something else.
+func (r *Reading) elsewhere(s speech.Said) float64 {
+	i, found := slices.BinarySearchFunc(r.Said, s.From, func(x speech.Said, from int) int { return cmp.Compare(x.From, from) })
+	if !found {
+		return 1
+	}
+	return r.Elsewhere[i]
 }
 
 func startsAt(words []speech.Word, i int, phrase []string) bool {

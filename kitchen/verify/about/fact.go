@@ -137,7 +137,7 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 		return false // "it's gone overnight", "you can do that in ten minutes"
 	}
 	part := written.IsPartTime(r.Text, s)
-	if part && f.Part && behindParts[r.Text.At(s.To)] && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) {
+	if part && f.Part && r.Text.Words[s.To-1].Stop == speech.None && behindParts[r.Text.At(s.To)] && (f.Verb == "" || written.Verb(r.Text, s) != f.Verb) {
 		return false // "it's got thirty seconds left"
 	}
 	return !f.Total && part == f.Part && !r.IsTold(s)

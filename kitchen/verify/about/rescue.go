@@ -67,7 +67,7 @@ func (r *Reading) isUnsaid(n int, f written.Fact) bool {
 		return false
 	}
 	for i, s := range r.Said {
-		if s.Kind == f.Kind && !s.Struck && r.Ties[i].Fact >= 0 && EqualFact(s, f) {
+		if t := r.Ties[i]; s.Kind == f.Kind && !s.Struck && t.Fact >= 0 && t.Agrees && EqualFact(s, f) {
 			return false // with another of the same value
 		}
 	}
