@@ -306,15 +306,16 @@ var told = speech.SetOf(`was were had once would been could did went took stayed
 // otherwise: "then you bake it for six hours".
 func (r *Reading) IsTold(s speech.Said) bool {
 	words := r.Text.Words
-	story := false
+	story, mine := false, false
 	for k := s.From - 1; k >= 0 && k >= s.From-8 && !r.Text.Parts(k) && words[k].Text != "so"; k-- {
 		w := words[k].Text
 		if (written.IsClass(w) || w == "allow" || w == "give") && s.From-k <= 5 {
 			return false
 		}
-		story = story || told[w] || w == "i" && (k > s.From-5 || strings.HasSuffix(r.Text.At(k+1), "ed") || strings.HasSuffix(r.Text.At(k+2), "ed"))
+		story = story || told[w]
+		mine = mine || w == "i" && r.Text.At(k+1) != "tell" && (k > s.From-5 || strings.HasSuffix(r.Text.At(k+1), "ed") || strings.HasSuffix(r.Text.At(k+2), "ed"))
 	}
-	return story && r.elsewhere(s) > surelyOurs
+	return mine || story && r.elsewhere(s) > surelyOurs
 }
 
 // elsewhere is how likely a number is about something else.

@@ -165,5 +165,5 @@ const (
 func (r *Reading) isAnother(i int) bool {
 	p := r.Elsewhere[i]
 	s := r.Said[i]
-	return p > surelyElsewhere || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.isCertain(s))
+	return p > surelyElsewhere || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.isCertain(s) || r.isConditional(s, s.From))
 }

@@ -235,7 +235,7 @@ func (r *Reading) move() {
 // isFactSaid tells whether a number besides i is tied to fact n.
 func (r *Reading) isFactSaid(n, i int) bool {
 	for p, t := range r.Ties {
-		if p != i && t.Fact == n {
+		if p != i && t.Fact == n && (t.Agrees || !t.Aside) {
 			return true
 		}
 	}

@@ -39,7 +39,7 @@ func (r *Reading) rescueFacts() {
 	slices.SortFunc(pairs, func(a, b pair) int { return cmp.Or(cmp.Compare(a.misfit, b.misfit), cmp.Compare(a.i, b.i)) })
 	for _, p := range pairs {
 		f := r.Book.Facts[p.n]
-		if r.Ties[p.i].isTied() || !r.isUnsaid(p.n, f) {
+		if r.Ties[p.i].isTied() && !r.isIdle(p.i) || !r.isUnsaid(p.n, f) {
 			continue
 		}
 		if f.Kind == speech.Heat && r.Said[p.i].Kind == speech.Count {
@@ -81,8 +81,15 @@ func (r *Reading) isLoose(i int, f written.Fact) bool {
 	if f.Kind == speech.Heat && r.isBareHeat(s) {
 		s.Kind, s.Bare = speech.Heat, true
 	}
-	return s.Kind == f.Kind && !t.isTied() && !s.Struck && !s.Article && !s.Each &&
+	return s.Kind == f.Kind && (!t.isTied() || r.isIdle(i)) && !s.Struck && !s.Article && !s.Each &&
 		isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || s.Unit == f.Unit && !isFar(s, f))
+}
+
+// isIdle tells whether number i is tied to a fact that it does not agree with, by
+// little, and another number does: nothing comes of it.
+func (r *Reading) isIdle(i int) bool {
+	t := r.Ties[i]
+	return t.Fact >= 0 && !t.Agrees && !t.firm && r.IsFactTied(t.Fact, i)
 }
 
 // isBareHeat tells a number that can be a heat and stands alone between stops ("write
