@@ -16,7 +16,7 @@ func (j *judge) pairs() {
 			continue
 		}
 		a, b := j.Said[i], j.Said[i+1]
-		questions := measure.CheckOvens([]measure.Heat{scaled(a, b), scaled(b, a)})
+		questions := measure.CheckOvens([]measure.Heat{scaled(a, b, j.SaysAgain(a.To, b.From)), scaled(b, a, false)})
 		if len(questions) == 0 {
 			continue
 		}
@@ -78,15 +78,33 @@ func (j *judge) isConversion(i int, a, b speech.Said) bool {
 		return false
 	}
 	kind := a.Unit.Kind()
-	if kind != b.Unit.Kind() || kind != measure.Mass && kind != measure.Volume || isMetric(a.Unit) == isMetric(b.Unit) || j.Ties[i+1].Item >= 0 && j.Ties[i+1].Item != j.Ties[i].Item {
+	if kind != b.Unit.Kind() || kind != measure.Mass && kind != measure.Volume || isMetric(a.Unit) == isMetric(b.Unit) || j.isOfAnother(i) {
 		return false
 	}
-	switch j.Text.At(b.To) {
-	case "of", "in", "each", "per", "a", "on", "for":
-		return false // "60 ml, that's a teaspoon in every hole"
+	switch next := j.Text.At(b.To + 1); j.Text.At(b.To) {
+	case "of":
+		return j.SaysAgain(a.To, b.From) && (next == "it" || next == "them" || next == "that")
+	case "for":
+		return j.SaysAgain(a.To, b.From) && listeners[next]
+	case "in", "each", "per", "a", "on":
+		return j.Text.Words[b.To-1].Stop != speech.None && j.SaysAgain(a.To, b.From) // "60 ml, that's a teaspoon in every hole"
 	}
 	return j.SaysAgain(a.To, b.From)
 }
+
+// isOfAnother tells whether the next number is rather about another line than number i.
+func (j *judge) isOfAnother(i int) bool {
+	n := j.Ties[i+1].Item
+	return n >= 0 && n != j.Ties[i].Item && (j.EqualItem(j.Said[i+1], n) || j.Said[i+1].From-j.Said[i].To > againReach)
+}
+
+// againReach is how many words may stand between two amounts of which the second
+// seems to be about another line.
+const againReach = 4
+
+// listeners are words for whom an amount is said again: "about two pounds for my people
+// overseas".
+var listeners = speech.SetOf("my our you your those them anyone anybody everyone everybody people folks viewers friends americans")
 
 // isMetric tells whether a unit is one of the metric system's.
 func isMetric(u measure.Unit) bool {
@@ -97,8 +115,12 @@ func isMetric(u measure.Unit) bool {
 	return false
 }
 
-// pairReach is how many words may stand between the two settings of a pair.
-const pairReach = 7
+// How many words may stand between the two settings of a pair, and where words say
+// that the second is the first again.
+const (
+	pairReach      = 7
+	pairAgainReach = 12
+)
 
 // isPair tells whether number i and the next are one oven's setting in two ways.
 func (j *judge) isPair(i int) bool {
@@ -107,13 +129,17 @@ func (j *judge) isPair(i int) bool {
 		return false
 	}
 	bare := a.Oven == "" && a.Scale == "" && b.Oven == "" && b.Scale == ""
-	if b.From-a.To > pairReach || bare || a.Oven == b.Oven && a.Scale == b.Scale {
+	reach, again := pairReach, j.SaysAgain(a.To, b.From) && a.Scale != b.Scale
+	if again {
+		reach = pairAgainReach
+	}
+	if b.From-a.To > reach || bare || a.Oven == b.Oven && a.Scale == b.Scale {
 		return false
 	}
 	if j.isFanBefore(a) {
 		return false
 	}
-	for k := a.To; k < b.From; k++ {
+	for k := a.To; k < b.From && !again; k++ {
 		if changes[j.Text.Words[k].Text] {
 			return false
 		}
@@ -136,13 +162,17 @@ func (j *judge) isFanBefore(s speech.Said) bool {
 // "then down to 160".
 var changes = speech.SetOf("then down up turn drop reduce lower after minutes until")
 
-// scaled gives a heat with the scale of its neighbour where it has none itself.
-func scaled(s, beside speech.Said) measure.Heat {
+// scaled gives a heat with the scale of its neighbour where it has none itself, or with
+// the other one where the neighbour says it again for those who count otherwise.
+func scaled(s, beside speech.Said, again bool) measure.Heat {
 	h := same.Setting(s)
 	if h.Scale != "" {
 		return h
 	}
 	h.Scale = "C"
+	if again && beside.Scale == "C" && beside.Oven == s.Oven {
+		h.Scale = "F"
+	}
 	if beside.Scale == "F" && beside.Oven != s.Oven || s.Amount.From.Cmp(measure.Whole(280)) > 0 {
 		h.Scale = "F"
 	}

@@ -5,6 +5,7 @@ import (
 
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
 )
 
 // parts marks the numbers of line n that agree, as its whole or as parts of it,
@@ -43,11 +44,21 @@ func (j *judge) parts(n int, said []int) (open []int) {
 // isStray tells a bare count that is likely about something else where the right one was
 // said before: "four eggs … I've nine eggs in the fridge".
 func (j *judge) isStray(i, n int) bool {
-	if s := j.Said[i]; s.Kind != speech.Count || s.Unit != "" || !j.isSaidBefore(i, n) {
+	if s := j.Said[i]; s.Kind != speech.Count || s.Unit != "" || !j.isSaidBefore(i, n) || j.Elsewhere[i] < leastStray && j.countsHead(s, n) {
 		return false
 	}
 	j.agreed[i] = true
 	return true
+}
+
+// leastStray is how likely a count must be about something else to be a stray one.
+const leastStray = 0.3
+
+// countsHead tells whether a count is of item n by its own noun: the wrappers of "lumpia
+// wrappers".
+func (j *judge) countsHead(s speech.Said, n int) bool {
+	name, nouns := written.Stems(j.Book.Items[n].Line.Food), written.Nouns(j.Text, s)
+	return len(name) > 0 && len(nouns) > 0 && slices.Contains(nouns, name[len(name)-1])
 }
 
 // isSaidBefore tells whether the whole of line n was said before number i.

@@ -55,7 +55,7 @@ func (r *Reading) tieForeign(i int) bool {
 // host puts in.
 func (r *Reading) tieUnknown(i, k int, of bool) bool {
 	s := r.Said[i]
-	if !of || r.Text.At(k-1) != "of" || k >= len(r.Text.Words) || !measuresWell[s.Unit] || !r.IsInstruction(i) && !r.GoesIn(k) {
+	if !of || r.Text.At(k-1) != "of" || k >= len(r.Text.Words) || r.Text.At(s.From-1) == "like" || !measuresWell[s.Unit] && !(grown[s.Unit] && r.Elsewhere[i] < likelyOurs) || !r.IsInstruction(i) && !r.GoesIn(k) && r.Elsewhere[i] > likelyOurs {
 		return false
 	}
 	for k < len(r.Text.Words) && written.Describing[r.Text.At(k)] {
@@ -72,11 +72,18 @@ func (r *Reading) tieUnknown(i, k int, of bool) bool {
 	return true
 }
 
+// likelyOurs is how likely a number may be about something else and still measure what
+// goes into the dish without a word that says so.
+const likelyOurs = 0.3
+
 // measuresWell are units that little else than food is measured in.
 var measuresWell = map[measure.Unit]bool{measure.Teaspoon: true, measure.Tablespoon: true, measure.Dessertspn: true, measure.Cup: true, measure.Gram: true, measure.Millilitre: true, measure.Ounce: true}
 
+// grown are units in which only what grows is counted.
+var grown = map[measure.Unit]bool{measure.Head: true, measure.Bunch: true, measure.Sprig: true, measure.Clove: true, measure.Stalk: true, measure.Leaf: true}
+
 // noFoods are what else stands behind a measure and "of".
-var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base love patience course room space time effort pressure everybody liquid juices cooking fun whatever dressing syrup stock mess")
+var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base love patience course room space time effort pressure everybody liquid juices cooking fun whatever mess")
 
 // cutUp are words before a food that say what was done to it.
 var cutUp = speech.SetOf("chopped sliced diced grated crushed peeled beaten sifted toasted melted softened minced shredded crumbled")
@@ -114,7 +121,7 @@ func (r *Reading) IsSqueezed(s speech.Said) bool {
 func (r *Reading) IsAdded(s speech.Said) bool {
 	for k := s.To; k < len(r.Text.Words) && k < s.To+5 && (k == s.To || r.Text.Words[k-1].Stop != speech.Sentence); k++ {
 		w, next := r.Text.At(k), r.Text.At(k+1)
-		if k > s.To && (w == "too" || cutUp[w] || w == "as" && next == "well" || (w == "go" || w == "goes") && next == "in") {
+		if k > s.To && (w == "too" || puts[w] && next == "in" || cutUp[w] || w == "as" && next == "well" || (w == "go" || w == "goes") && next == "in") {
 			return true
 		}
 	}

@@ -1,6 +1,8 @@
 package about
 
 import (
+	"slices"
+
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
@@ -28,7 +30,7 @@ func (r *Reading) tieForeignBefore(i int) bool {
 				continue
 			}
 			name, sound := r.nameAt(end-n, n)
-			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To)) {
+			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To) || r.Elsewhere[i] < likelyOurs) {
 				r.Ties[i].Foreign = name
 				return true
 			}
@@ -37,11 +39,31 @@ func (r *Reading) tieForeignBefore(i int) bool {
 	return r.tieBracketed(i) || r.tieUnknownBefore(i)
 }
 
+// pronounBack is how many words back a food of the recipe is what "of it" means.
+const pronounBack = 24
+
+// isOfMentioned tells whether number i, an amount "of it", may be of a food of the recipe
+// named before: one right before it, or one further off whose own amount nobody says.
+func (r *Reading) isOfMentioned(i int) bool {
+	from := r.Said[i].From
+	for _, m := range r.mentionsAt(from-pronounBack, from) {
+		if m.To > from-8 || slices.ContainsFunc(m.Items, func(n int) bool { return !r.isEqualSaid(n) }) {
+			return true
+		}
+	}
+	return false
+}
+
+// isEqualSaid tells whether anybody says just the amount of item n, of whatever.
+func (r *Reading) isEqualSaid(n int) bool {
+	return slices.ContainsFunc(r.Said, func(s speech.Said) bool { return r.EqualItem(s, n) })
+}
+
 // tieUnknownBefore finds one that the larder does not know either: "anchovy essence, a
 // tablespoon of it".
 func (r *Reading) tieUnknownBefore(i int) bool {
 	s := r.Said[i]
-	if s.From == 0 || !measuresWell[s.Unit] || !r.Text.Pronoun(s.To) || len(r.mentionsAt(s.From-8, s.From)) > 0 {
+	if s.From == 0 || !measuresWell[s.Unit] || !r.Text.Pronoun(s.To) || r.isOfMentioned(i) {
 		return false
 	}
 	w := r.Text.Words[s.From-1]

@@ -40,7 +40,7 @@ func (r *Reading) reconcile() {
 			t.Fact, t.Agrees, t.Aside = n, true, false
 			continue
 		}
-		if n := r.equalItem(i); n >= 0 && (t.Item < 0 || r.GapTo(i, n) < r.GapTo(i, t.Item)) {
+		if n := r.equalItem(i); n >= 0 && (t.Item < 0 || r.GapTo(i, n) < r.GapTo(i, t.Item) || r.isOddUnit(i)) {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
 		}
 	}
@@ -49,7 +49,15 @@ func (r *Reading) reconcile() {
 	r.mishear()
 	r.unswap()
 	r.unrepeat()
+	r.carryOn()
 	r.rescue()
+}
+
+// isOddUnit tells whether number i is a measure of another kind than the line that it
+// is tied to: grams of what is written in spoons.
+func (r *Reading) isOddUnit(i int) bool {
+	s, l := r.Said[i], r.Book.Items[r.Ties[i].Item].Line
+	return s.Kind == speech.Measure && s.Unit.Kind() != l.Amount.Unit.Kind()
 }
 
 // correct ties a number about nothing to the line that the number it is said instead of
@@ -88,6 +96,9 @@ func (r *Reading) equalItem(i int) int {
 		return -1
 	}
 	reach := nearFood
+	if s.Kind == speech.Measure && r.Elsewhere[i] < 0.1 {
+		reach = pronounFood
+	}
 	if s.Kind == speech.Count {
 		reach = nearCount
 	} else if r.Text.At(s.To) == "of" && pronouns[r.Text.At(s.To+1)] {

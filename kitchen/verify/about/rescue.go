@@ -31,7 +31,7 @@ func (r *Reading) rescueFacts() {
 			continue
 		}
 		for i := range r.Said {
-			if misfit, ok := r.misfit(i, f); ok {
+			if misfit, ok := r.misfit(i, n); ok {
 				pairs = append(pairs, pair{misfit, i, n})
 			}
 		}
@@ -50,15 +50,16 @@ func (r *Reading) rescueFacts() {
 	}
 }
 
-// misfit tells how badly number i, which is about nothing, fits a fact as what was
+// misfit tells how badly number i, which is about nothing, fits fact n as what was
 // said wrong of it; not ok if it cannot be.
-func (r *Reading) misfit(i int, f written.Fact) (misfit float64, ok bool) {
-	p := r.Elsewhere[i]
+func (r *Reading) misfit(i, n int) (misfit float64, ok bool) {
+	p, f := r.Elsewhere[i], r.Book.Facts[n]
 	if r.Ties[i].Aside && p > surelyOurs || !r.isLoose(i, f) {
 		return 0, false
 	}
 	away := r.Book.Distance(f.Place, r.PlaceOf(i))
-	return float64(away) + p, away == 0 && p < 0.8 || away == 1 && p < 0.1
+	between := r.factBeside(i, -1) < n && n < r.factBeside(i, 1)
+	return float64(away) + p, away == 0 && p < 0.8 || away == 1 && p < 0.1 || between && p < 0.3
 }
 
 // isUnsaid tells whether a fact is one that is said once, and nobody says it.
@@ -82,7 +83,7 @@ func (r *Reading) isLoose(i int, f written.Fact) bool {
 		s.Kind, s.Bare = speech.Heat, true
 	}
 	return s.Kind == f.Kind && (!t.isTied() || r.isIdle(i)) && !s.Struck && !s.Article && !s.Each &&
-		isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || s.Unit == f.Unit && !isFar(s, f))
+		isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || (s.Unit == f.Unit || r.Elsewhere[i] < 0.1) && !isFar(s, f))
 }
 
 // isIdle tells whether number i is tied to a fact that it does not agree with, by
@@ -205,7 +206,7 @@ func (r *Reading) isAmountOf(s speech.Said, line recipe.Line) bool {
 // isItemSpoken tells whether any number is about item n.
 func (r *Reading) isItemSpoken(n int) bool {
 	for i, t := range r.Ties {
-		if t.Item == n && !t.Aside && (r.Elsewhere[i] < mostSpoken || r.EqualItem(r.Said[i], n)) {
+		if t.Item == n && !t.Aside && (r.EqualItem(r.Said[i], n) || r.Elsewhere[i] < mostSpoken && (r.Said[i].Kind == speech.Share || r.Scale.Comparable(r.Said[i], r.Book.Items[n].Line))) {
 			return true
 		}
 	}

@@ -152,7 +152,7 @@ var Blockers = speech.SetOf(`into in on onto over to with and then for until til
 
 // Things are nouns that make a tool or a dish of the food before them.
 var Things = speech.SetOf(`dish dishes knife bowl bag bags jar jug tin box boxes carton packet shop cup cups spoon wash brush mill
-	grinder bin sack stain shaker farmer farmers timer timers beater slicer press peeler pan sieve`)
+	grinder bin sack stain shaker farmer farmers timer timers beater slicer press peeler pan sieve hand hands finger fingers fist palm drawer cupboard shelf`)
 
 // IsThing tells whether word i is such a noun; "brush it" is none.
 func IsThing(t speech.Text, i int) bool {
