@@ -173,7 +173,7 @@ func (j *judge) isFirstPart(i int) bool {
 
 func (j *judge) isReserved(i int) bool {
 	s := j.Said[i]
-	return j.Text.Near(s.From, s.To, 6, "hold", "reserve", "aside", "keep", "save", "dusting")
+	return j.Text.Near(s.From, s.To, 6, "hold", "reserve", "reserved", "aside", "keep", "kept", "save", "saved", "dusting")
 }
 
 // isKeptBack tells "keep two tablespoons of the flour back for dusting", which is

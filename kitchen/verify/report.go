@@ -32,7 +32,7 @@ func (j *judge) found(i int, f Finding) {
 // How likely a number may be about something else and still be told of.
 const (
 	mostElsewhere = 0.8
-	mostUnwritten = 0.9
+	mostUnwritten = 0.85
 )
 
 // report puts everything in order and gives every finding its key.

@@ -15,7 +15,7 @@ func (j *judge) heats() {
 		if s.Kind != speech.Heat || !j.isOpen(i) || j.finding[i] >= 0 || s.Bare && s.Oven == "" && !j.Text.Near(s.From, s.To, 6, "thermometer", "probe") {
 			continue
 		}
-		if s.Amount.From.Cmp(leastHeat) >= 0 && j.IsTarget(s) && j.Text.At(s.From-2) != "up" && !j.Text.Near(s.From, s.To, 4, "outside", "weather", "shade", "today", "forecast", "sun") {
+		if s.Amount.From.Cmp(leastHeat) >= 0 && j.IsTarget(s) && j.Text.At(s.From-2) != "up" && !j.IsWeather(s) {
 			j.found(i, Finding{Kind: NotWritten})
 		}
 	}

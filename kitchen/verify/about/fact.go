@@ -121,7 +121,7 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	switch {
 	case s.Kind == speech.Count && f.Place >= 0 && s.Amount.From.Equal(measure.Whole(1)) && f.Amount.From.Cmp(measure.Whole(1)) > 0:
 		return false // "take one strip" of sixteen
-	case s.Kind == speech.Heat && r.isOfThePast(s):
+	case s.Kind == speech.Heat && (r.isOfThePast(s) || r.IsWeather(s)):
 		return false // "my old oven only went to 220"
 	case s.Kind == speech.Length && r.Text.At(s.To) == "of" && len(r.mentionsAt(s.To+1, s.To+3)) > 0:
 		return false // "two inches of oil"

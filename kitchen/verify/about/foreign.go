@@ -33,7 +33,7 @@ func (r *Reading) tieForeign(i int) bool {
 		switch {
 		case n == 1 && r.Book.Names.HasHead(head):
 			continue
-		case len(r.Book.Vocab[head]) > 0: // the steps speak of it, though no line does
+		case len(r.Book.Vocab[head]) > 0 && !(n > 1 && !r.Book.Writes(words[k].Stem) && r.Book.Names.IsOther(name)): // the steps speak of it, though no line does
 			if s.Kind == speech.Measure {
 				r.Ties[i].Portion = head
 			}
@@ -58,7 +58,7 @@ func (r *Reading) tieUnknown(i, k int, of bool) bool {
 	if !of || r.Text.At(k-1) != "of" || k >= len(r.Text.Words) || r.Text.At(s.From-1) == "like" || !measuresWell[s.Unit] && !(grown[s.Unit] && r.Elsewhere[i] < likelyOurs) || !r.IsInstruction(i) && !r.GoesIn(k) && r.Elsewhere[i] > likelyOurs {
 		return false
 	}
-	for k < len(r.Text.Words) && written.Describing[r.Text.At(k)] {
+	for k < len(r.Text.Words) && (written.Describing[r.Text.At(k)] || cutUp[r.Text.At(k)]) {
 		k++
 	}
 	word := r.Text.At(k)
@@ -83,10 +83,10 @@ var measuresWell = map[measure.Unit]bool{measure.Teaspoon: true, measure.Tablesp
 var grown = map[measure.Unit]bool{measure.Head: true, measure.Bunch: true, measure.Sprig: true, measure.Clove: true, measure.Stalk: true, measure.Leaf: true}
 
 // noFoods are what else stands behind a measure and "of".
-var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base love patience course room space time effort pressure everybody liquid juices cooking fun whatever mess")
+var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base cattle sheep cows goats pigs love patience course room space time effort pressure everybody liquid juices cooking fun whatever mess")
 
 // cutUp are words before a food that say what was done to it.
-var cutUp = speech.SetOf("chopped sliced diced grated crushed peeled beaten sifted toasted melted softened minced shredded crumbled")
+var cutUp = speech.SetOf("chopped sliced diced grated crushed peeled beaten sifted toasted melted softened minced shredded crumbled smoked roasted cooked dried cured pickled")
 
 // leads are words between an amount and its food.
 var leads = speech.SetOf("the that some your my our this more extra")

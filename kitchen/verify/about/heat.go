@@ -89,6 +89,21 @@ func (r *Reading) IsTarget(s speech.Said) bool {
 	return false
 }
 
+// IsWeather tells a heat of the day: "in february it gets 43 degrees".
+func (r *Reading) IsWeather(s speech.Said) bool {
+	for k := max(0, s.From-weatherReach); k < min(len(r.Text.Words), s.To+4); k++ {
+		if weather[r.Text.Words[k].Text] {
+			return true
+		}
+	}
+	return false
+}
+
+// weatherReach is how many words before a heat the weather is spoken of.
+const weatherReach = 8
+
+var weather = speech.SetOf("outside weather shade today forecast sun summer winter january february march april june july august september october november december heatwave")
+
 // scoreHeat weighs what tells one heat from another.
 func (c claim) scoreHeat() float64 {
 	score := 0.0

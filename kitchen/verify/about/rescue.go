@@ -122,7 +122,7 @@ const (
 )
 
 // dials are what shows or holds a heat.
-var dials = speech.SetOf("oven dial thermometer probe needle smoker grill barbecue fryer degrees celsius fahrenheit")
+var dials = speech.SetOf("oven dial thermometer probe needle smoker grill barbecue fryer oil degrees celsius fahrenheit")
 
 const (
 	rescueMost   = 12 // times the written amount that an amount may be which is said wrong of it

@@ -170,8 +170,12 @@ func (n *Names) At(t speech.Text, i int) (Mention, bool) {
 func (p phrase) fits(t speech.Text, i int) (score, from int) {
 	k := i
 	for w := len(p.words) - 2; w >= 0 && k > 0 && t.Words[k-1].Stop == speech.None; w-- {
-		if t.Words[k-1].Stem == p.words[w] {
+		switch {
+		case t.Words[k-1].Stem == p.words[w]:
 			k--
+			score++
+		case k > 1 && t.Words[k-1].Text == "of" && t.Words[k-2].Stem == p.words[w] && !isMeasured(t.Words[k-2].Text): // "cream of tartar"
+			k -= 2
 			score++
 		}
 	}
@@ -182,11 +186,20 @@ func (p phrase) fits(t speech.Text, i int) (score, from int) {
 	return score, k
 }
 
+// isMeasured tells whether a word is a unit: "cloves" of garlic.
+func isMeasured(word string) bool {
+	_, ok := measure.ParseUnit(word)
+	return ok
+}
+
 // isPartOfNext tells whether word i only describes the noun behind it: "egg
 // yolk" is no egg, "butter dish" no butter, "cream cheese" no cream.
 func (n *Names) isPartOfNext(t speech.Text, i int) bool {
 	if i+1 >= len(t.Words) || t.Words[i].Stop != speech.None {
 		return false
+	}
+	if t.At(i+1) == "of" && i+2 < len(t.Words) {
+		return n.ends(t.Words[i+2].Stem, t.Words[i].Stem) // "cream of tartar" is no cream
 	}
 	if t.At(i+2) == "of" {
 		return false // "50 mil of water juice of a lemon"
@@ -195,15 +208,20 @@ func (n *Names) isPartOfNext(t speech.Text, i int) bool {
 	if IsThing(t, i+1) || made[next.Stem] && next.Stem != t.Words[i].Stem {
 		return true
 	}
-	for _, p := range n.byHead[next.Stem] {
-		if len(p.words) > 1 && p.words[len(p.words)-2] == t.Words[i].Stem {
-			return true
-		}
+	if n.ends(next.Stem, t.Words[i].Stem) {
+		return true
 	}
 	if len(n.byHead[next.Stem]) > 0 || Silent[next.Text] || n.larder == nil {
 		return false
 	}
 	return n.IsOther(t.Words[i].Text+" "+next.Text) && n.match(next.Text).How != food.None
+}
+
+// ends tells whether a name ends in a noun with another word right before it.
+func (n *Names) ends(noun, before string) bool {
+	return slices.ContainsFunc(n.byHead[noun], func(p phrase) bool {
+		return len(p.words) > 1 && p.words[len(p.words)-2] == before
+	})
 }
 
 // IsOther tells whether a name is that of a food that the recipe does not have.
