@@ -32,6 +32,8 @@ func (j *judge) foods() {
 	of := make([][]int, len(j.Book.Items))
 	for i, t := range j.Ties {
 		switch {
+		case t.Aside && t.Foreign != "" && !j.Said[i].Struck && j.Elsewhere[i] < mostAdded && j.isPutIn(i) && !j.IsCertain(j.Said[i]):
+			j.judgeForeign(i, t.Foreign)
 		case t.Aside && !(t.Item >= 0 && j.EqualItem(j.Said[i], t.Item) && !j.Said[i].Struck):
 		case t.Foreign != "":
 			j.judgeForeign(i, t.Foreign)
@@ -44,6 +46,17 @@ func (j *judge) foods() {
 	for n, said := range of {
 		j.judgeItem(n, said)
 	}
+}
+
+// mostAdded is how likely an amount of what the recipe does not have may be about
+// something else, where the host puts it in though other words set another scene.
+const mostAdded = 0.45
+
+// isPutIn tells whether the host puts in what number i measures: "a tablespoon of
+// vinegar goes in right now", "I finish it with 100 ml of cream".
+func (j *judge) isPutIn(i int) bool {
+	s := j.Said[i]
+	return j.Text.NearBehind(s.To+1, 7, "goes", "go", "in") || j.Text.Near(s.From, s.From, 12, "finish", "add", "put", "stir")
 }
 
 // judgeForeign finds an amount of what is not in the recipe, unless it is what a

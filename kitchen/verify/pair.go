@@ -74,7 +74,7 @@ func converted(a, b speech.Said) (to measure.Amount, differs bool) {
 
 // isConversion tells whether number i is said again in another system by the next one.
 func (j *judge) isConversion(i int, a, b speech.Said) bool {
-	if a.Kind != speech.Measure || b.Kind != speech.Measure || a.Struck || b.Struck || a.Plus.Unit != "" || b.Plus.Unit != "" || j.finding[i] >= 0 || b.From-a.To > conversionReach {
+	if a.Kind != speech.Measure && a.Kind != speech.Room || b.Kind != speech.Measure && b.Kind != speech.Room || a.Struck || b.Struck || a.Plus.Unit != "" || b.Plus.Unit != "" || j.finding[i] >= 0 || b.From-a.To > conversionReach {
 		return false
 	}
 	kind := a.Unit.Kind()

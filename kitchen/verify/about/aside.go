@@ -85,8 +85,8 @@ var (
 // certain are those that leave no doubt, whatever the talk around them is like.
 var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says")
 
-// isCertain tells whether one of them stands beside a number.
-func (r *Reading) isCertain(s speech.Said) bool {
+// IsCertain tells whether one of them stands beside a number.
+func (r *Reading) IsCertain(s speech.Said) bool {
 	from, to := max(0, s.From-sceneReach), min(len(r.Text.Words), s.To+sceneAhead)
 	return r.anyPhrase(certain, from, to)
 }

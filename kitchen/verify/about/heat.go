@@ -92,7 +92,7 @@ func (r *Reading) IsTarget(s speech.Said) bool {
 // IsWeather tells a heat of the day: "in february it gets 43 degrees".
 func (r *Reading) IsWeather(s speech.Said) bool {
 	for k := max(0, s.From-weatherReach); k < min(len(r.Text.Words), s.To+4); k++ {
-		if weather[r.Text.Words[k].Text] {
+		if w := r.Text.Words[k].Text; weather[w] || months[w] && r.Text.At(k-1) == "in" {
 			return true
 		}
 	}
@@ -102,7 +102,9 @@ func (r *Reading) IsWeather(s speech.Said) bool {
 // weatherReach is how many words before a heat the weather is spoken of.
 const weatherReach = 8
 
-var weather = speech.SetOf("outside weather shade today forecast sun summer winter january february march april june july august september october november december heatwave")
+var weather = speech.SetOf("outside weather shade today forecast sun summer winter heatwave")
+
+var months = speech.SetOf("january february march april may june july august september october november december")
 
 // scoreHeat weighs what tells one heat from another.
 func (c claim) scoreHeat() float64 {

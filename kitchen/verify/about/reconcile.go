@@ -29,7 +29,7 @@ func (r *Reading) reconcile() {
 		if s.Struck || s.Kind == speech.Share || s.Each || t.Agrees || t.Item >= 0 && r.EqualItem(s, t.Item) {
 			continue
 		}
-		if p := r.equalPortion(i); p != "" && (!t.firm || t.Item >= 0 && s.Unit != r.Book.Items[t.Item].Line.Amount.Unit) {
+		if p := r.equalPortion(i); p != "" && !r.isNamedForeign(i) && (!t.firm || t.Item >= 0 && s.Unit != r.Book.Items[t.Item].Line.Amount.Unit) {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = -1, -1, "", p, false
 			continue
 		}
@@ -40,7 +40,7 @@ func (r *Reading) reconcile() {
 			t.Fact, t.Agrees, t.Aside = n, true, false
 			continue
 		}
-		if n := r.equalItem(i); n >= 0 && (t.Item < 0 || r.GapTo(i, n) < r.GapTo(i, t.Item) || r.isOddUnit(i)) {
+		if n := r.equalItem(i); n >= 0 && !r.isNamedForeign(i) && (t.Item < 0 || r.GapTo(i, n) < r.GapTo(i, t.Item) || r.isOddUnit(i)) {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
 		}
 	}
@@ -51,6 +51,12 @@ func (r *Reading) reconcile() {
 	r.unrepeat()
 	r.carryOn()
 	r.rescue()
+}
+
+// isNamedForeign tells whether number i is "of" a food that the recipe does not have.
+func (r *Reading) isNamedForeign(i int) bool {
+	to := r.Said[i].To
+	return r.Ties[i].Foreign != "" && r.Text.At(to) == "of" && !r.Text.Pronoun(to) && !leads[r.Text.At(to+1)]
 }
 
 // isOddUnit tells whether number i is a measure of another kind than the line that it

@@ -15,8 +15,8 @@ import (
 // nobody says: likelier than a number about nothing and a line that is left out is
 // one that is said wrong.
 func (r *Reading) rescue() {
-	r.rescueItems()
 	r.rescueFacts()
+	r.rescueItems()
 }
 
 // rescueFacts ties times and heats, those that fit best first.
@@ -206,11 +206,21 @@ func (r *Reading) isAmountOf(s speech.Said, line recipe.Line) bool {
 // isItemSpoken tells whether any number is about item n.
 func (r *Reading) isItemSpoken(n int) bool {
 	for i, t := range r.Ties {
-		if t.Item == n && !t.Aside && (r.EqualItem(r.Said[i], n) || r.Elsewhere[i] < mostSpoken && (r.Said[i].Kind == speech.Share || r.Scale.Comparable(r.Said[i], r.Book.Items[n].Line))) {
+		if t.Item == n && !t.Aside && !r.isPortion(i) && (r.EqualItem(r.Said[i], n) || r.Elsewhere[i] < mostSpoken && (r.Said[i].Kind == speech.Share || r.Scale.Comparable(r.Said[i], r.Book.Items[n].Line))) {
 			return true
 		}
 	}
 	return false
+}
+
+// isPortion tells whether number i says what a step states of the food that it is tied
+// to, which need not be the line's: "boil in 6 cups water".
+func (r *Reading) isPortion(i int) bool {
+	name := written.Stems(r.Book.Items[r.Ties[i].Item].Line.Food)
+	return len(name) > 0 && slices.ContainsFunc(r.Book.Portions, func(p written.Portion) bool {
+		same, _ := r.Scale.Amount(r.Said[i], p.Amount.Amount, recipe.Line{})
+		return same && p.Food == name[len(name)-1]
+	})
 }
 
 // mostSpoken is how likely a number may be about something else and still speak of a
