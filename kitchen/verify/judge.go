@@ -52,6 +52,16 @@ func (j *judge) foods() {
 // something else, where the host puts it in though other words set another scene.
 const mostAdded = 0.45
 
+// isDrawnOff tells what comes out of something: "about a cup of green water out of it".
+func (j *judge) isDrawnOff(s speech.Said) bool {
+	for k := s.To; k < min(len(j.Text.Words), s.To+6); k++ {
+		if j.Text.At(k) == "out" && j.Text.At(k+1) == "of" {
+			return true
+		}
+	}
+	return false
+}
+
 // isPutIn tells whether the host puts in what number i measures: "a tablespoon of
 // vinegar goes in right now", "I finish it with 100 ml of cream".
 func (j *judge) isPutIn(i int) bool {
@@ -64,6 +74,9 @@ func (j *judge) isPutIn(i int) bool {
 // list has 350 g of tagliatelle.
 func (j *judge) judgeForeign(i int, food string) {
 	s := j.Said[i]
+	if s.Article && (s.Unit == measure.Slice || s.Unit == measure.Drop) || s.Unit == measure.Drop || j.isDrawnOff(s) {
+		return // "with a slice of ham", "one drop of water"
+	}
 	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) && !j.Text.Pronoun(s.To) && !j.IsSqueezed(s) && !j.IsAdded(s) {
 		return
 	}

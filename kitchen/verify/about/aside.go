@@ -83,7 +83,41 @@ var (
 )
 
 // certain are those that leave no doubt, whatever the talk around them is like.
-var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says")
+var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says", "her book", "his book")
+
+// isPutOff tells whether the host speaks of what comes another time: "next week I'm
+// doing a cobbler, and that one takes a cup of butter".
+func (r *Reading) isPutOff(s speech.Said) bool {
+	for k := s.From - 1; k > 0 && k >= s.From-announceReach; k-- {
+		switch r.Text.At(k) {
+		case "week", "time", "month", "video", "episode":
+			if r.Text.At(k-1) == "next" && (ours[r.Text.At(k+1)] || r.Text.At(k+1) == "it's" || r.Text.At(k+1) == "is") {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// announceReach is how many words behind an announcement still belong to it.
+const announceReach = 25
+
+// isOnTheWay tells a time of a journey: "six hours on the bus".
+func (r *Reading) isOnTheWay(s speech.Said) bool {
+	if s.Kind != speech.Time {
+		return false
+	}
+	for k := max(0, s.From-journeyReach); k < min(len(r.Text.Words), s.To+journeyReach); k++ {
+		if journeys[r.Text.Words[k].Text] {
+			return true
+		}
+	}
+	return false
+}
+
+const journeyReach = 4 // words on either side of a time
+
+var journeys = speech.SetOf("bus plane train ferry flight drive driving road motorway highway airport")
 
 // IsCertain tells whether one of them stands beside a number.
 func (r *Reading) IsCertain(s speech.Said) bool {

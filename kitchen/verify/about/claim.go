@@ -147,6 +147,9 @@ func (c claim) isEarned() bool {
 	if c.f.Place < 0 && !c.equal && !c.r.isYield(c.i, c.n) && !c.isOfTin() {
 		return false
 	}
+	if c.equal && c.distance == 0 && c.s.Kind == speech.Heat && c.r.Elsewhere[c.i] < likelyOurs {
+		return true
+	}
 	switch c.s.Kind {
 	case speech.Time:
 		return c.isTimeEarned()

@@ -30,7 +30,7 @@ func (r *Reading) tieForeignBefore(i int) bool {
 				continue
 			}
 			name, sound := r.nameAt(end-n, n)
-			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To) || r.Elsewhere[i] < likelyOurs) {
+			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To) || r.Elsewhere[i] < likelyOurs && (i == 0 || r.Said[i-1].To <= end-n)) {
 				r.Ties[i].Foreign = name
 				return true
 			}

@@ -165,5 +165,5 @@ const (
 func (r *Reading) isAnother(i int) bool {
 	p := r.Elsewhere[i]
 	s := r.Said[i]
-	return p > surelyElsewhere || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.IsCertain(s) || r.isConditional(s, s.From) || r.isKeeping(max(0, s.From-sceneReach), s.From))
+	return p > surelyElsewhere || r.isPutOff(s) || r.isOnTheWay(s) || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.IsCertain(s) || r.isConditional(s, max(0, s.From-4)) && !r.SaysAgain(max(0, s.From-4), s.From) || r.isKeeping(max(0, s.From-sceneReach), s.From))
 }

@@ -105,8 +105,10 @@ func (r *Reading) equalItem(i int) int {
 	if s.Kind == speech.Measure && r.Elsewhere[i] < 0.1 {
 		reach = pronounFood
 	}
-	if s.Kind == speech.Count {
+	if ofThese := r.Text.At(s.To) == "of" && pronouns[r.Text.At(s.To+1)]; s.Kind == speech.Count && !ofThese {
 		reach = nearCount
+	} else if s.Kind == speech.Count {
+		reach = nearFood
 	} else if r.Text.At(s.To) == "of" && pronouns[r.Text.At(s.To+1)] {
 		reach = pronounFood
 	}

@@ -39,14 +39,14 @@ func (r *Reading) rescueFacts() {
 	slices.SortFunc(pairs, func(a, b pair) int { return cmp.Or(cmp.Compare(a.misfit, b.misfit), cmp.Compare(a.i, b.i)) })
 	for _, p := range pairs {
 		f := r.Book.Facts[p.n]
-		if r.Ties[p.i].isTied() && !r.isIdle(p.i) || !r.isUnsaid(p.n, f) {
+		if r.Ties[p.i].isTied() && !r.isIdle(p.i) && !r.isVain(p.i) || !r.isUnsaid(p.n, f) {
 			continue
 		}
 		if f.Kind == speech.Heat && r.Said[p.i].Kind == speech.Count {
 			r.Said[p.i].Kind, r.Said[p.i].Bare = speech.Heat, true
 		}
 		t := &r.Ties[p.i]
-		t.Fact, t.Agrees, t.Aside = p.n, EqualFact(r.Said[p.i], f), false
+		t.Item, t.Fact, t.Agrees, t.Aside = -1, p.n, EqualFact(r.Said[p.i], f), false
 	}
 }
 
@@ -54,13 +54,26 @@ func (r *Reading) rescueFacts() {
 // said wrong of it; not ok if it cannot be.
 func (r *Reading) misfit(i, n int) (misfit float64, ok bool) {
 	p, f := r.Elsewhere[i], r.Book.Facts[n]
-	if r.Ties[i].Aside && p > surelyOurs || !r.isLoose(i, f) {
+	if r.Ties[i].Aside && p > surelyOurs || r.isSaidAgain(i) || !r.isLoose(i, f) {
 		return 0, false
 	}
 	away := r.Book.Distance(f.Place, r.PlaceOf(i))
 	between := r.factBeside(i, -1) < n && n < r.factBeside(i, 1)
 	return float64(away) + p, away == 0 && p < 0.8 || away == 1 && p < 0.1 || between && p < 0.3
 }
+
+// isSaidAgain tells whether number i only says a heat again in the other scale.
+func (r *Reading) isSaidAgain(i int) bool {
+	if i == 0 || r.Said[i].Kind != speech.Heat || r.Said[i-1].Kind != speech.Heat || r.Said[i].Scale == r.Said[i-1].Scale {
+		return false
+	}
+	from, to := r.Said[i-1].To, r.Said[i].From
+	return to-from < againHeat && r.SaysAgain(from, to)
+}
+
+// againHeat is how many words may stand between two heats of which the second says the
+// first again.
+const againHeat = 12
 
 // isUnsaid tells whether a fact is one that is said once, and nobody says it.
 func (r *Reading) isUnsaid(n int, f written.Fact) bool {
@@ -79,18 +92,26 @@ func (r *Reading) isUnsaid(n int, f written.Fact) bool {
 // fact.
 func (r *Reading) isLoose(i int, f written.Fact) bool {
 	s, t := r.Said[i], r.Ties[i]
-	if f.Kind == speech.Heat && r.isBareHeat(s) {
+	bare := f.Kind == speech.Heat && r.isBareHeat(s)
+	if bare {
 		s.Kind, s.Bare = speech.Heat, true
 	}
-	return s.Kind == f.Kind && (!t.isTied() || r.isIdle(i)) && !s.Struck && !s.Article && !s.Each &&
+	return s.Kind == f.Kind && (!t.isTied() || r.isIdle(i) || bare && r.isVain(i)) && !s.Struck && !s.Article && !s.Each &&
 		isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || (s.Unit == f.Unit || r.Elsewhere[i] < 0.1) && !isFar(s, f))
+}
+
+// isVain tells whether number i, without a unit, is tied to a line that it does not agree
+// with and that has one: a heat beside the oil.
+func (r *Reading) isVain(i int) bool {
+	s, n := r.Said[i], r.Ties[i].Item
+	return n >= 0 && s.Kind == speech.Count && s.Unit == "" && !r.EqualItem(s, n) && r.Book.Items[n].Line.Amount.Unit.Kind() != measure.Count
 }
 
 // isIdle tells whether number i is tied to a fact that it does not agree with, by
 // little, and another number does: nothing comes of it.
 func (r *Reading) isIdle(i int) bool {
 	t := r.Ties[i]
-	return t.Fact >= 0 && !t.Agrees && !t.firm && r.IsFactTied(t.Fact, i)
+	return t.Fact >= 0 && !t.Agrees && r.IsFactTied(t.Fact, i)
 }
 
 // isBareHeat tells a number that can be a heat and stands alone between stops ("write
@@ -191,7 +212,7 @@ func (r *Reading) rescueGap(i, n int) (gap int, ok bool) {
 func (r *Reading) isAmountOf(s speech.Said, line recipe.Line) bool {
 	switch {
 	case s.Kind == speech.Measure:
-	case s.Kind == speech.Count && len(written.Nouns(r.Text, s)) == 0 && (same.Elided(s) || line.Amount.Unit.Kind() == measure.Count):
+	case s.Kind == speech.Count && r.countsLine(s, line) && (same.Elided(s) || line.Amount.Unit.Kind() == measure.Count):
 	default:
 		return false
 	}
@@ -211,6 +232,13 @@ func (r *Reading) isItemSpoken(n int) bool {
 		}
 	}
 	return false
+}
+
+// countsLine tells whether a count can be a line's: nothing is named that is counted, or
+// a word of the line is.
+func (r *Reading) countsLine(s speech.Said, line recipe.Line) bool {
+	nouns := written.Nouns(r.Text, s)
+	return len(nouns) == 0 || slices.Contains(nouns, string(line.Amount.Unit)) || slices.ContainsFunc(nouns, func(noun string) bool { return slices.Contains(written.Stems(line.Food), noun) })
 }
 
 // isPortion tells whether number i says what a step states of the food that it is tied
