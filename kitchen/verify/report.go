@@ -10,7 +10,7 @@ import (
 // found adds a finding about number i.
 func (j *judge) found(i int, f Finding) {
 	s := j.Said[i]
-	if f.Kind == Differs && j.Elsewhere[i] > mostElsewhere || f.Kind == NotWritten && j.Elsewhere[i] > mostUnwritten {
+	if f.Kind == Differs && j.Elsewhere[i] > mostElsewhere && !(j.isPlainSlip(i) && j.Elsewhere[i] < mostSlipped) || f.Kind == NotWritten && j.Elsewhere[i] > mostUnwritten {
 		return
 	}
 	f.Cue = j.Text.Words[s.From].Cue
@@ -32,6 +32,7 @@ func (j *judge) found(i int, f Finding) {
 // How likely a number may be about something else and still be told of.
 const (
 	mostElsewhere = 0.8
+	mostSlipped   = 0.95 // where it is plain how it was said wrong
 	mostUnwritten = 0.85
 )
 

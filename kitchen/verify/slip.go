@@ -32,6 +32,21 @@ func (j *judge) slipOf(i int) Slip {
 	return ""
 }
 
+// isPlainSlip tells whether number i is what a slip makes of the written one: another unit,
+// a power of ten, fifteen for fifty.
+func (j *judge) isPlainSlip(i int) bool {
+	s, t := j.Said[i], j.Ties[i]
+	switch {
+	case j.slipOf(i) != "":
+		return true
+	case t.Item >= 0:
+		return about.SoundsLike(s.Amount, j.Book.Items[t.Item].Line.Amount)
+	case t.Fact >= 0:
+		return about.SoundsLike(s.Amount, j.Book.Facts[t.Fact].Amount)
+	}
+	return false
+}
+
 // amountSlip names the likely cause where an ingredient's amount differs.
 func (j *judge) amountSlip(s speech.Said, l recipe.Line) Slip {
 	for _, w := range same.Statements(l) {

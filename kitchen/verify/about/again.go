@@ -28,7 +28,7 @@ func (r *Reading) unrepeat() {
 func (r *Reading) repeatedAt(n int, f written.Fact) int {
 	only := -1
 	for i, s := range r.Said {
-		if !r.isRepeat(i, n) || isFarBy(s, f, far) || !r.contradicts(s, f) || !r.isAtFact(i, n) {
+		if !r.isRepeat(i, n) || r.isSaidAgain(i) || isFarBy(s, f, far) || !r.contradicts(s, f) || !r.isAtFact(i, n) {
 			continue
 		}
 		if only >= 0 {

@@ -30,13 +30,24 @@ func (r *Reading) tieForeignBefore(i int) bool {
 				continue
 			}
 			name, sound := r.nameAt(end-n, n)
-			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To) || r.Elsewhere[i] < likelyOurs && (i == 0 || r.Said[i-1].To <= end-n)) {
+			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To) || r.Elsewhere[i] < likelyOurs && r.isRightBefore(i, end-n, end)) {
 				r.Ties[i].Foreign = name
 				return true
 			}
 		}
 	}
 	return r.tieBracketed(i) || r.tieUnknownBefore(i)
+}
+
+// isRightBefore tells whether nothing is measured between a food and number i, nor put in:
+// "fat back in, 150 ml".
+func (r *Reading) isRightBefore(i, from, to int) bool {
+	for k := to; k < r.Said[i].From; k++ {
+		if r.Text.At(k) == "in" {
+			return false
+		}
+	}
+	return i == 0 || r.Said[i-1].To <= from
 }
 
 // pronounBack is how many words back a food of the recipe is what "of it" means.

@@ -38,7 +38,7 @@ func isHeatPossible(s speech.Said, f written.Fact) bool {
 		if (s.Scale == "gas") != (h.Scale == "gas") {
 			continue
 		}
-		if soundsLike(s.Amount, h.Amount) || s.Amount.To.Mul(measure.Whole(2)).Cmp(h.Amount.From) >= 0 && s.Amount.From.Cmp(h.Amount.To.Mul(measure.Whole(2))) <= 0 || isTenfold(s, h) {
+		if SoundsLike(s.Amount, h.Amount) || s.Amount.To.Mul(measure.Whole(2)).Cmp(h.Amount.From) >= 0 && s.Amount.From.Cmp(h.Amount.To.Mul(measure.Whole(2))) <= 0 || isTenfold(s, h) {
 			return true
 		}
 	}
@@ -55,8 +55,8 @@ func isScaleSlip(s speech.Said, f written.Fact) bool {
 	return false
 }
 
-// soundsLike tells fifteen said for fifty and the like.
-func soundsLike(a, b measure.Amount) bool {
+// SoundsLike tells fifteen said for fifty and the like.
+func SoundsLike(a, b measure.Amount) bool {
 	for tens := int64(3); tens <= 9; tens++ {
 		teen, ty := measure.Whole(10+tens), measure.Whole(10*tens)
 		if a.From.Equal(teen) && b.From.Equal(ty) || a.From.Equal(ty) && b.From.Equal(teen) {

@@ -105,12 +105,16 @@ func (r *Reading) heard() map[int][]int {
 			}
 			continue
 		}
-		if n := r.onlyEqual(s); n >= 0 && r.Book.Facts[n].Place >= 0 {
+		if n := r.onlyEqual(s); n >= 0 && r.Book.Facts[n].Place >= 0 && r.sharedWords(r.Book.Facts[n], r.around(i)) >= leastHeard {
 			at[s.To-1] = []int{r.Book.Facts[n].Place}
 		}
 	}
 	return at
 }
+
+// leastHeard is how much a time or a heat must have in common with what is written, besides
+// the value, to tell where the talk is.
+const leastHeard = 0.2
 
 // mostHeard is how likely a number may be about something else and still tell where
 // in the recipe the talk is.

@@ -131,12 +131,26 @@ func (r *Reading) IsFactTied(n, i int) bool {
 // names tells whether a mention can mean item n.
 func names(m written.Mention, n int) bool { return slices.Contains(m.Items, n) }
 
+// isPlainlyAside tells whether words beside a number leave no doubt, whatever the rest of
+// the talk is like.
+func (r *Reading) isPlainlyAside(s speech.Said) bool {
+	from := s.From
+	for from > 0 && s.From-from < conditionReach && r.Text.Words[from-1].Stop == speech.None {
+		from--
+	}
+	condition := r.anyPhrase(conditions, from, s.From) && !r.Text.Near(s.From, s.From, conditionReach, "which")
+	return condition || r.IsCertain(s) || r.isDenied(s) || r.isKeeping(max(0, s.From-sceneReach), s.From)
+}
+
+// conditionReach is how many words before a number a condition leaves no doubt.
+const conditionReach = 4
+
 // weighTopic tells of each number how likely it is about something else.
 func (r *Reading) weighTopic(model *topic.Model) {
 	r.traits = topic.NewReader(r.Text, r.Book, r.Mentions, r.Said, r.isWritten)
 	r.Elsewhere = make([]float64, len(r.Said))
 	for i := range r.Said {
-		r.Elsewhere[i] = model.Elsewhere(r.Traits(i))
+		r.Elsewhere[i] = model.Elsewhere(r.traits.Of(i), r.traits.Known(i))
 	}
 }
 
@@ -165,5 +179,5 @@ const (
 func (r *Reading) isAnother(i int) bool {
 	p := r.Elsewhere[i]
 	s := r.Said[i]
-	return p > surelyElsewhere || r.isPutOff(s) || r.isOnTheWay(s) || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.IsCertain(s) || r.isConditional(s, max(0, s.From-4)) && !r.SaysAgain(max(0, s.From-4), s.From) || r.isKeeping(max(0, s.From-sceneReach), s.From))
+	return p > surelyElsewhere || r.isPutOff(s) || r.isOnTheWay(s) || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.isPlainlyAside(s))
 }

@@ -220,7 +220,7 @@ func (r *Reading) mishear() {
 			n--
 		}
 		f := r.Book.Facts[n]
-		if r.isUnsaid(n, f) && r.Book.Distance(f.Place, r.Book.Facts[t.Fact].Place) <= 1 && (soundsLike(r.Said[i].Amount, f.Amount) || isTenfold(r.Said[i], f.Said)) {
+		if r.isUnsaid(n, f) && r.Book.Distance(f.Place, r.Book.Facts[t.Fact].Place) <= 1 && (SoundsLike(r.Said[i].Amount, f.Amount) || isTenfold(r.Said[i], f.Said)) {
 			t.Fact, t.Agrees = n, false
 		}
 	}

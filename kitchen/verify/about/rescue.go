@@ -62,18 +62,27 @@ func (r *Reading) misfit(i, n int) (misfit float64, ok bool) {
 	return float64(away) + p, away == 0 && p < 0.8 || away == 1 && p < 0.1 || between && p < 0.3
 }
 
-// isSaidAgain tells whether number i only says a heat again in the other scale.
+// isSaidAgain tells whether number i only says again what was said just before: "ninety
+// seconds, that's a minute and a half", "twelve minutes. Yes, twelve".
 func (r *Reading) isSaidAgain(i int) bool {
-	if i == 0 || r.Said[i].Kind != speech.Heat || r.Said[i-1].Kind != speech.Heat || r.Said[i].Scale == r.Said[i-1].Scale {
-		return false
+	s := r.Said[i]
+	for p := i - 1; p >= 0 && s.From-r.Said[p].To < echoReach; p-- {
+		last := r.Said[p]
+		alike := last.Kind == s.Kind || s.Kind == speech.Count && s.Unit == "" && s.From-last.To < againHeat
+		if !last.Struck && alike && same.Ranges(last.Amount.Range, s.Amount.Range) {
+			return true
+		}
+		if p == i-1 && last.Kind == s.Kind && s.From-last.To < againHeat && (s.Kind == speech.Heat || s.Kind == speech.Time) && (s.Kind == speech.Time || s.Scale != last.Scale) && r.SaysAgain(last.To, s.From) {
+			return true
+		}
 	}
-	from, to := r.Said[i-1].To, r.Said[i].From
-	return to-from < againHeat && r.SaysAgain(from, to)
+	return false
 }
 
-// againHeat is how many words may stand between two heats of which the second says the
-// first again.
-const againHeat = 12
+const (
+	againHeat = 12 // words between two numbers of which the second says the first again
+	echoReach = 25 // the same where they are equal
+)
 
 // isUnsaid tells whether a fact is one that is said once, and nobody says it.
 func (r *Reading) isUnsaid(n int, f written.Fact) bool {
@@ -104,7 +113,7 @@ func (r *Reading) isLoose(i int, f written.Fact) bool {
 // with and that has one: a heat beside the oil.
 func (r *Reading) isVain(i int) bool {
 	s, n := r.Said[i], r.Ties[i].Item
-	return n >= 0 && s.Kind == speech.Count && s.Unit == "" && !r.EqualItem(s, n) && r.Book.Items[n].Line.Amount.Unit.Kind() != measure.Count
+	return n >= 0 && s.Kind == speech.Count && s.Unit == "" && r.isBesideDial(s) && !r.EqualItem(s, n) && r.Book.Items[n].Line.Amount.Unit.Kind() != measure.Count
 }
 
 // isIdle tells whether number i is tied to a fact that it does not agree with, by
@@ -126,6 +135,11 @@ func (r *Reading) isBareHeat(s speech.Said) bool {
 	if len(written.Nouns(r.Text, s)) > 0 {
 		return false
 	}
+	return r.isBesideDial(s)
+}
+
+// isBesideDial tells whether an oven or a thermometer was spoken of by a number.
+func (r *Reading) isBesideDial(s speech.Said) bool {
 	for k := max(0, s.From-heatReach); k < min(len(r.Text.Words), s.To+4); k++ {
 		if dials[r.Text.Words[k].Text] {
 			return true
@@ -191,10 +205,13 @@ func (r *Reading) rescueItems() {
 // be its amount said wrong.
 func (r *Reading) rescueGap(i, n int) (gap int, ok bool) {
 	s, t, line := r.Said[i], r.Ties[i], r.Book.Items[n].Line
-	if t.isTied() || s.Struck || s.Each || s.Again || s.Article || t.Aside && r.Elsewhere[i] > surelyOurs || !r.isAmountOf(s, line) {
+	if t.isTied() || s.Struck || s.Each || s.Again || r.isSaidAgain(i) || s.Article || t.Aside && r.Elsewhere[i] > surelyOurs || !r.isAmountOf(s, line) {
 		return 0, false
 	}
 	reach := rescueReach(r.Elsewhere[i])
+	if s.Kind == speech.Count && r.Elsewhere[i] > mostCounted {
+		return 0, false
+	}
 	gap = reach + 1
 	for _, m := range r.Mentions {
 		switch {
@@ -233,6 +250,10 @@ func (r *Reading) isItemSpoken(n int) bool {
 	}
 	return false
 }
+
+// mostCounted is how likely a number without a unit may be about something else and still
+// be an amount said wrong.
+const mostCounted = 0.48
 
 // countsLine tells whether a count can be a line's: nothing is named that is counted, or
 // a word of the line is.

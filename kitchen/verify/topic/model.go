@@ -24,13 +24,14 @@ func Of(weights map[string]float64) *Model { return &Model{weights: weights} }
 func (m *Model) Weight(trait string) float64 { return m.weights[trait] }
 
 // Elsewhere is how likely a number with these traits is about something else than
-// the dish, from 0 to 1.
-func (m *Model) Elsewhere(traits []string) float64 {
+// the dish, from 0 to 1. Known is the share of the words around it that there are, from
+// 0 to 1: the less is known, the nearer to one half is what it tells.
+func (m *Model) Elsewhere(traits []string, known float64) float64 {
 	sum := m.weights[Bias]
 	for _, trait := range traits {
 		sum += m.weights[trait]
 	}
-	return 1 / (1 + math.Exp(-sum))
+	return 1 / (1 + math.Exp(-sum*known))
 }
 
 //go:embed weights.txt

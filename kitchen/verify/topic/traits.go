@@ -60,6 +60,13 @@ func markOf(w speech.Word, b *written.Book) string {
 	return meaning
 }
 
+// Known is the share of the words around number i that the cut has, from 0 to 1.
+func (r *Reader) Known(i int) float64 {
+	s := r.said[i]
+	there := min(wordsBefore, s.From) + min(wordsBehind, len(r.marks)-s.To)
+	return float64(there) / (wordsBefore + wordsBehind)
+}
+
 // Of gives the traits of a number: its own words, the words on both sides with how
 // far away they are, and where in the cut it stands.
 func (r *Reader) Of(i int) []string {
