@@ -52,6 +52,20 @@ func (j *judge) foods() {
 // something else, where the host puts it in though other words set another scene.
 const mostAdded = 0.45
 
+// isOnlyOpened tells a pack of which then an amount is taken: "I shake up a can of coconut
+// milk and give it half a cup".
+func (j *judge) isOnlyOpened(i int) bool {
+	s := j.Said[i]
+	if !about.IsPack[s.Unit] || i+1 >= len(j.Said) {
+		return false
+	}
+	next := j.Said[i+1]
+	return next.Kind == speech.Measure && !about.IsPack[next.Unit] && next.From-s.To < openedReach && j.Ties[i+1].Item < 0
+}
+
+// openedReach is how many words behind a pack what is taken of it may be said.
+const openedReach = 15
+
 // isDrawnOff tells what comes out of something: "about a cup of green water out of it".
 func (j *judge) isDrawnOff(s speech.Said) bool {
 	for k := s.To; k < min(len(j.Text.Words), s.To+6); k++ {
@@ -74,7 +88,7 @@ func (j *judge) isPutIn(i int) bool {
 // list has 350 g of tagliatelle.
 func (j *judge) judgeForeign(i int, food string) {
 	s := j.Said[i]
-	if s.Article && (s.Unit == measure.Slice || s.Unit == measure.Drop) || s.Unit == measure.Drop || j.isDrawnOff(s) {
+	if s.Article && (s.Unit == measure.Slice || s.Unit == measure.Drop) || s.Unit == measure.Drop || j.isDrawnOff(s) || j.isOnlyOpened(i) {
 		return // "with a slice of ham", "one drop of water"
 	}
 	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) && !j.Text.Pronoun(s.To) && !j.IsSqueezed(s) && !j.IsAdded(s) {
@@ -152,12 +166,16 @@ func (j *judge) agree(said []int) {
 // portionHere gives the amount of line n's food that the step at hand states.
 func (j *judge) portionHere(i, n int) (written.Portion, bool) {
 	name := written.Stems(j.Book.Items[n].Line.Food)
+	here, found := written.Portion{}, false
 	for _, p := range j.Book.Portions {
-		if len(name) > 0 && p.Food == name[len(name)-1] && p.Place == j.PlaceOf(i) {
-			return p, true
+		if len(name) == 0 || p.Food != name[len(name)-1] || p.Place != j.PlaceOf(i) {
+			continue
+		}
+		if same, _ := j.Scale.Amount(j.Said[i], p.Amount.Amount, j.Book.Items[n].Line); same || !found {
+			here, found = p, true
 		}
 	}
-	return written.Portion{}, false
+	return here, found
 }
 
 // isHarmless tells whether number i of line n cannot be held against it.
@@ -172,9 +190,24 @@ func (j *judge) isHarmless(i, n int) bool {
 		return true
 	case same.Elided(s) && !j.EqualItem(s, n) && !j.isList(i):
 		return true
+	case s.Size && l.Packs.Unit == "", j.isOtherPiece(s, n):
+		return true
 	}
 	return j.isAbsurd(s, l)
 }
+
+// isOtherPiece tells a count of what a food is cut into, or packed in, where its line
+// counts something else: "24 wedges" of four tomatoes, "a dozen jars" home.
+func (j *judge) isOtherPiece(s speech.Said, n int) bool {
+	l := j.Book.Items[n].Line
+	if s.Kind != speech.Measure || !cutInto[s.Unit] && !about.IsPack[s.Unit] || s.Unit == l.Amount.Unit || s.Unit == l.Packs.Unit {
+		return false
+	}
+	return !slices.Contains(written.Stems(l.Text), string(s.Unit))
+}
+
+// cutInto are the units of what somebody cut.
+var cutInto = map[measure.Unit]bool{measure.Slice: true, measure.Piece: true, measure.Wedge: true, measure.Sheet: true}
 
 // isTheTin tells what a right amount comes in: "400 grams, that's just the one tin".
 func (j *judge) isTheTin(i, n int) bool {

@@ -35,7 +35,7 @@ func (j *judge) pairs() {
 
 // conversionReach is how many words may stand between an amount and the same again in
 // another system.
-const conversionReach = 10
+const conversionReach = 18
 
 // conversions questions an amount that is said again in another system and is not the
 // same: "two pounds, which for everybody outside the US is about 450 grams".
@@ -74,11 +74,11 @@ func converted(a, b speech.Said) (to measure.Amount, differs bool) {
 
 // isConversion tells whether number i is said again in another system by the next one.
 func (j *judge) isConversion(i int, a, b speech.Said) bool {
-	if a.Kind != speech.Measure && a.Kind != speech.Room || b.Kind != speech.Measure && b.Kind != speech.Room || a.Struck || b.Struck || a.Plus.Unit != "" || b.Plus.Unit != "" || j.finding[i] >= 0 || b.From-a.To > conversionReach {
+	if !converts[a.Kind] || !converts[b.Kind] || a.Struck || b.Struck || a.Plus.Unit != "" || b.Plus.Unit != "" || j.finding[i] >= 0 || b.From-a.To > conversionReach {
 		return false
 	}
 	kind := a.Unit.Kind()
-	if kind != b.Unit.Kind() || kind != measure.Mass && kind != measure.Volume || isMetric(a.Unit) == isMetric(b.Unit) || j.isOfAnother(i) {
+	if kind != b.Unit.Kind() || kind != measure.Mass && kind != measure.Volume && kind != measure.Length || isMetric(a.Unit) == isMetric(b.Unit) || j.isOfAnother(i) {
 		return false
 	}
 	switch next := j.Text.At(b.To + 1); j.Text.At(b.To) {
@@ -91,6 +91,9 @@ func (j *judge) isConversion(i int, a, b speech.Said) bool {
 	}
 	return j.SaysAgain(a.To, b.From)
 }
+
+// converts are the kinds of number that are said again in another system.
+var converts = map[speech.Kind]bool{speech.Measure: true, speech.Room: true, speech.Length: true}
 
 // isOfAnother tells whether the next number is rather about another line than number i.
 func (j *judge) isOfAnother(i int) bool {
@@ -109,7 +112,7 @@ var listeners = speech.SetOf("my our you your those them anyone anybody everyone
 // isMetric tells whether a unit is one of the metric system's.
 func isMetric(u measure.Unit) bool {
 	switch u {
-	case measure.Gram, measure.Kilogram, measure.Millilitre, measure.Centilitre, measure.Decilitre, measure.Litre, measure.Milligram:
+	case measure.Gram, measure.Kilogram, measure.Millilitre, measure.Centilitre, measure.Decilitre, measure.Litre, measure.Milligram, measure.Millimetre, measure.Centimetre:
 		return true
 	}
 	return false

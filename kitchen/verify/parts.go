@@ -22,7 +22,7 @@ func (j *judge) parts(n int, said []int) (open []int) {
 			rest = rest || k > 0 && (s.Amount.From.IsZero() || s.More)
 		case j.EqualItem(s, n):
 			j.agreed[i], whole = true, true
-		case j.isHarmless(i, n), j.isWrittenPart(s, n), j.isTotal(s, n), j.isKeptBack(i, n), k > 0 && j.isShareOf(said[k-1], i, n):
+		case j.isHarmless(i, n), j.isWrittenPart(s, n), j.isTotal(s, n), j.isKeptBack(i, n), k > 0 && (j.isShareOf(said[k-1], i, n) || j.isOfWhole(said[k-1], i, n)):
 			j.agreed[i] = true
 		case !j.Ties[i].Aside:
 			open = append(open, i)
@@ -163,6 +163,16 @@ func (j *judge) isShareOf(p, i, n int) bool {
 	s.Amount = s.Amount.Scale(measure.Whole(1).Quo(share.Amount.From))
 	return j.EqualItem(s, n)
 }
+
+// isOfWhole tells whether number i is a part of the whole that number p has just said: "a
+// teaspoon and a half of salt, and a teaspoon of that goes in now".
+func (j *judge) isOfWhole(p, i, n int) bool {
+	s := j.Said[i]
+	return j.EqualItem(j.Said[p], n) && s.From-j.Said[p].To <= wholeReach && j.Text.At(s.To) == "of" && (j.Text.At(s.To+1) == "that" || j.Text.At(s.To+1) == "it") && j.Scale.Less(s, j.Book.Items[n].Line)
+}
+
+// wholeReach is how many words behind the whole a part of it may be said.
+const wholeReach = 15
 
 // isFirstPart tells whether words beside an amount make it a part: "now",
 // "first", "to begin with".

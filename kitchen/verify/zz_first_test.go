@@ -5,7 +5,7 @@ import "testing"
 // first sight: with weights learnt without a–d
 func TestZFirst(t *testing.T) {
 	for _, c := range readCuts(t) {
-		if c.name >= "a" && c.name < "e" {
+		if c.name >= "e" && c.name < "i" {
 			c.judged(t.Logf)
 		}
 	}

@@ -83,15 +83,15 @@ var (
 )
 
 // certain are those that leave no doubt, whatever the talk around them is like.
-var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says", "her book", "his book")
+var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says", "her book", "his book", "own video")
 
 // isPutOff tells whether the host speaks of what comes another time: "next week I'm
 // doing a cobbler, and that one takes a cup of butter".
 func (r *Reading) isPutOff(s speech.Said) bool {
 	for k := s.From - 1; k > 0 && k >= s.From-announceReach; k-- {
 		switch r.Text.At(k) {
-		case "week", "time", "month", "video", "episode":
-			if r.Text.At(k-1) == "next" && (ours[r.Text.At(k+1)] || r.Text.At(k+1) == "it's" || r.Text.At(k+1) == "is") {
+		case "week", "time", "month", "video", "episode", "sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday":
+			if r.Text.At(k-1) == "next" {
 				return true
 			}
 		}
@@ -119,9 +119,12 @@ const journeyReach = 4 // words on either side of a time
 
 var journeys = speech.SetOf("bus plane train ferry flight drive driving road motorway highway airport")
 
+// certainReach is how many words before a number one of them may stand.
+const certainReach = 14
+
 // IsCertain tells whether one of them stands beside a number.
 func (r *Reading) IsCertain(s speech.Said) bool {
-	from, to := max(0, s.From-sceneReach), min(len(r.Text.Words), s.To+sceneAhead)
+	from, to := max(0, s.From-certainReach), min(len(r.Text.Words), s.To+sceneAhead)
 	return r.anyPhrase(certain, from, to)
 }
 

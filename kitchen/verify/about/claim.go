@@ -3,6 +3,7 @@ package about
 import (
 	"slices"
 
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
 )
@@ -98,6 +99,10 @@ func (c claim) score() float64 {
 		score -= scoreOnce
 	}
 	switch c.s.Kind {
+	case speech.Length:
+		if !c.equal && c.s.Unit != c.f.Unit && same.Ranges(c.s.Amount.Range, c.f.Amount.Range) {
+			score += scoreSlip // two centimetres for two millimetres
+		}
 	case speech.Time:
 		score += c.scoreTime()
 	case speech.Heat:
@@ -163,7 +168,7 @@ func (c claim) isEarned() bool {
 }
 
 // making are words beside a count of what is made, cut or laid out.
-var making = []string{"into", "makes", "make", "cut", "divide", "shape", "roll", "get", "gives", "form", "need", "use", "do", "have", "line", "butter", "in"}
+var making = []string{"into", "makes", "make", "cut", "divide", "shape", "roll", "get", "gives", "form", "need", "use", "do", "have", "line", "butter", "in", "comes", "out"}
 
 // isOfTin tells whether both are the size of a tin.
 func (c claim) isOfTin() bool {

@@ -24,6 +24,9 @@ func (r *Reading) tieFact(i int) {
 		if len(nouns) == 0 && (r.isAllOfThem(s) || r.isMade(s)) {
 			nouns = r.Book.Pieces()
 		}
+		if len(nouns) == 0 && s.Kind == speech.Count && r.Elsewhere[i] < mostSpoken && r.isOfThem(s.To) {
+			nouns = r.countedBefore(s)
+		}
 		if len(nouns) == 0 || s.Article {
 			return
 		}
@@ -50,6 +53,19 @@ func (r *Reading) tieFact(i int) {
 	r.Ties[i].Fact, r.Ties[i].Agrees = best, c.equal || s.Kind == speech.Time && same.Allows(s, c.f.Said)
 	r.Ties[i].firm = !c.equal && (c.verb > 0 || c.shared >= leastHere)
 }
+
+// countedBefore gives what a step counts of the words shortly before a number "of them":
+// "cut some slits so the steam gets out, a dozen of 'em".
+func (r *Reading) countedBefore(s speech.Said) []string {
+	for k := s.From - 1; k >= 0 && k >= s.From-countedBack; k-- {
+		if stem := r.Text.Words[k].Stem; r.isPieceNoun(stem) {
+			return []string{stem}
+		}
+	}
+	return nil
+}
+
+const countedBack = 14 // words before "a dozen of them" in which it stands what they are
 
 // isMade tells a bare number that is what the recipe makes: "that'll make you two dozen".
 func (r *Reading) isMade(s speech.Said) bool {

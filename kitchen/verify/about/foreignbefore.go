@@ -30,7 +30,10 @@ func (r *Reading) tieForeignBefore(i int) bool {
 				continue
 			}
 			name, sound := r.nameAt(end-n, n)
-			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To) || r.Elsewhere[i] < likelyOurs && r.isRightBefore(i, end-n, end)) {
+			if _, unit := measure.ParseUnit(name); unit {
+				continue // "how many cloves? Sixteen cloves"
+			}
+			if head := r.Text.Words[end-1].Stem; sound && r.Book.Names.IsOther(name) && (n > 1 && !r.Book.Writes(r.Text.Words[end-n].Stem) || !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head)) && !drinks[name] && (r.isOrdered(end-n) || r.isListEntry(i, end-n, end) || r.Text.Pronoun(s.To) || r.Elsewhere[i] < likelyOurs && r.isRightBefore(i, end-n, end)) {
 				r.Ties[i].Foreign = name
 				return true
 			}

@@ -33,7 +33,7 @@ func (r *Reading) reconcile() {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = -1, -1, "", p, false
 			continue
 		}
-		if t.firm {
+		if t.firm && !(t.Item >= 0 && r.isOddUnit(i)) {
 			continue
 		}
 		if n := r.equalFact(i); n >= 0 && t.Item < 0 {
@@ -56,8 +56,11 @@ func (r *Reading) reconcile() {
 // isNamedForeign tells whether number i is "of" a food that the recipe does not have.
 func (r *Reading) isNamedForeign(i int) bool {
 	to := r.Said[i].To
-	return r.Ties[i].Foreign != "" && r.Text.At(to) == "of" && !r.Text.Pronoun(to) && !leads[r.Text.At(to+1)]
+	return r.Ties[i].Foreign != "" && !generic[r.Ties[i].Foreign] && r.Text.At(to) == "of" && !r.Text.Pronoun(to) && !leads[r.Text.At(to+1)]
 }
+
+// generic are names that may mean many a line's food.
+var generic = speech.SetOf("meat fish veg vegetables fruit cheese oil sugar flour pasta beans nuts spice spices stock")
 
 // isOddUnit tells whether number i is a measure of another kind than the line that it
 // is tied to: grams of what is written in spoons.

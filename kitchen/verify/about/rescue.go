@@ -253,13 +253,13 @@ func (r *Reading) isItemSpoken(n int) bool {
 
 // mostCounted is how likely a number without a unit may be about something else and still
 // be an amount said wrong.
-const mostCounted = 0.48
+const mostCounted = 0.55
 
 // countsLine tells whether a count can be a line's: nothing is named that is counted, or
 // a word of the line is.
 func (r *Reading) countsLine(s speech.Said, line recipe.Line) bool {
 	nouns := written.Nouns(r.Text, s)
-	return len(nouns) == 0 || slices.Contains(nouns, string(line.Amount.Unit)) || slices.ContainsFunc(nouns, func(noun string) bool { return slices.Contains(written.Stems(line.Food), noun) })
+	return len(nouns) == 0 || r.isOfThem(s.To) || slices.Contains(nouns, string(line.Amount.Unit)) || slices.ContainsFunc(nouns, func(noun string) bool { return slices.Contains(written.Stems(line.Food), noun) })
 }
 
 // isPortion tells whether number i says what a step states of the food that it is tied

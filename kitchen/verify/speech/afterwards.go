@@ -11,8 +11,8 @@ func (t Text) takesBackAt(k int) bool {
 		return true
 	case "right":
 		return before == "not"
-	case "saying":
-		return before == "i"
+	case "saying", "say":
+		return before == "i" && t.word(k-2) != "as" && (t.word(k) == "saying" || t.word(k-2) == "do")
 	case "mistake", "bad":
 		return before == "my"
 	case "wrong":
@@ -41,7 +41,7 @@ func (t Text) strike(all []Said) {
 		if s.Kind != next.Kind && !(s.Kind == Count || next.Kind == Count) {
 			continue
 		}
-		if t.isCounted(*s, next) || t.isStutter(*s, next) {
+		if t.isCounted(*s, next) || t.isStutter(*s, next) || i+2 < len(all) && t.isBegunAgain(*s, next, all[i+2]) {
 			s.Struck = true
 			continue
 		}
@@ -73,6 +73,13 @@ func (t Text) isCounted(s, next Said) bool {
 		return next.Amount.From.Equal(s.Amount.From.Add(measure.Whole(1))) // "eggs: one, two, three"
 	}
 	return s.Kind == Measure && s.Unit == next.Unit && !s.Article && next.From-s.To <= 1 && next.Amount.From.Equal(s.Amount.From.Add(measure.Whole(1)))
+}
+
+// isBegunAgain tells an amount that is said again at once with another number: "three
+// pounds, two, two pounds".
+func (t Text) isBegunAgain(s, next, last Said) bool {
+	return s.Kind == Measure && next.Kind == Count && last.Kind == Measure && next.From == s.To && last.From == next.To && last.Unit == s.Unit &&
+		next.Amount.From.Equal(last.Amount.From)
 }
 
 // isStutter tells a number that is begun and begun again: "two hundred … two hundred

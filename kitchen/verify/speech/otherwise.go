@@ -34,7 +34,7 @@ func (t Text) isOtherwise(s Said) bool {
 		return before == "minus" || cooler[next] || turnNouns[next] || before == "by" || t.turnsAround(s)
 	case Length:
 		_, _, side := t.unit(s.From-2, true)
-		return t.word(s.From-1) == "by" && !IsNumberWord(t.word(s.From-2)) && !side // "taller by half an inch"
+		return t.word(s.From-1) == "by" && t.word(s.From-2) != "open" && !IsNumberWord(t.word(s.From-2)) && !side // "taller by half an inch"
 	case Time:
 		if t.isAdjective(s) {
 			return true

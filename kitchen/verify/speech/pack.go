@@ -65,8 +65,11 @@ func (t Text) packAt(i int) (measure.Unit, bool) {
 
 // pack reads a tin, a can, a jar, a packet at word i.
 func (t Text) pack(i int) (measure.Unit, bool) {
-	if w := t.word(i); w == "can" || w == "cans" {
+	switch t.word(i) {
+	case "can", "cans":
 		return measure.Tin, true
+	case "sack", "sacks", "bucket", "buckets", "tub", "tubs", "bag", "bags":
+		return measure.Packet, true
 	}
 	u, _, ok := t.unit(i, false)
 	return u, ok && u.Kind() == measure.Count && isPack[u]

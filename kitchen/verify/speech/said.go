@@ -61,6 +61,7 @@ func Find(t Text) []Said {
 		i = max(to, i+1)
 	}
 	t.strike(all)
+	t.fans(all)
 	t.elided(all)
 	t.together(all)
 	return t.again(all)

@@ -32,6 +32,9 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 		return "", i, false
 	}
 	if u, ok := letters[w]; ok {
+		if w == "s" && t.Words[i].Join && i > 0 && len(t.Words[i-1].Text) == 4 {
+			return "", i, false // "the 1960s"
+		}
 		return u, i + 1, figures && (w == "g" || w == "l" || t.Words[i].Join)
 	}
 	switch w {

@@ -73,7 +73,7 @@ func (b *Book) readLines() (index map[[2]int]int) {
 			if line.Read && line.Food != "" {
 				index[[2]int{i, k}] = len(b.Items)
 				line.Equals = append(slices.Clip(line.Equals), alsoStated(line)...)
-				b.Items = append(b.Items, Item{Component: i, Line: line})
+				b.Items = append(b.Items, Item{Component: i, Line: line, Parts: ofEach(line)})
 				continue
 			}
 			b.learn(cut(line.Text))
@@ -98,6 +98,18 @@ func alsoStated(l recipe.Line) []measure.Amount {
 		weighs := s.Kind == speech.Measure && (kind == measure.Mass || kind == measure.Volume) && kind != l.Amount.Unit.Kind()
 		counts := s.Kind == speech.Count && s.About && l.Amount.Unit.Kind() != measure.Count
 		if !s.Each && !s.Size && (weighs || counts) {
+			all = append(all, s.Amount)
+		}
+	}
+	return all
+}
+
+// ofEach gives what a line says that each of several weighs: "2 racks of ribs, about 3 lb
+// each".
+func ofEach(l recipe.Line) []measure.Amount {
+	var all []measure.Amount
+	for _, s := range speech.Find(cut(l.Text)) {
+		if s.Each && s.Kind == speech.Measure {
 			all = append(all, s.Amount)
 		}
 	}
