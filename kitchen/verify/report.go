@@ -10,7 +10,7 @@ import (
 // found adds a finding about number i.
 func (j *judge) found(i int, f Finding) {
 	s := j.Said[i]
-	if f.Kind == Differs && j.Elsewhere[i] > mostElsewhere && !(j.isPlainSlip(i) && j.Elsewhere[i] < mostSlipped) || f.Kind == NotWritten && j.Elsewhere[i] > mostUnwritten {
+	if f.Kind == Differs && j.Elsewhere[i] > j.most(i) || f.Kind == NotWritten && j.Elsewhere[i] > mostUnwritten {
 		return
 	}
 	f.Cue = j.Text.Words[s.From].Cue
@@ -32,9 +32,21 @@ func (j *judge) found(i int, f Finding) {
 // How likely a number may be about something else and still be told of.
 const (
 	mostElsewhere = 0.8
-	mostSlipped   = 0.95 // where it is plain how it was said wrong
+	mostFirm      = 0.86 // where much speaks for what it is about
+	mostSlipped   = 0.92 // where it is plain how it was said wrong
 	mostUnwritten = 0.85
 )
+
+// most is that of a number that differs.
+func (j *judge) most(i int) float64 {
+	switch {
+	case j.isPlainSlip(i):
+		return mostSlipped
+	case j.IsFirm(i):
+		return mostFirm
+	}
+	return mostElsewhere
+}
 
 // report puts everything in order and gives every finding its key.
 func (j *judge) report() Report {

@@ -24,7 +24,7 @@ func (j *judge) heats() {
 // times finds waits that no step writes: "then it goes in the fridge for an hour".
 func (j *judge) times() {
 	for i, s := range j.Said {
-		if s.Kind == speech.Time && j.isOpen(i) && j.finding[i] < 0 && s.Amount.From.Cmp(leastWait) >= 0 && !s.Each && j.IsWait(i) {
+		if s.Kind == speech.Time && j.isOpen(i) && j.finding[i] < 0 && s.Amount.From.Cmp(leastWait) >= 0 && !s.Each && (j.IsWait(i) || j.isWaitBehind(i)) {
 			j.found(i, Finding{Kind: NotWritten})
 		}
 	}
@@ -32,3 +32,12 @@ func (j *judge) times() {
 
 // leastWait is the least time, in minutes, that is worth writing down.
 var leastWait = measure.Whole(5)
+
+// isWaitBehind tells whether what is done to the food follows a time: "drop it in a bucket
+// of water, 30 minutes, let it soak".
+func (j *judge) isWaitBehind(i int) bool {
+	return j.Elsewhere[i] < mostWaited && j.Text.NearBehind(j.Said[i].To, 4, "soak", "steep", "marinate", "rest", "chill", "set", "rise", "prove", "grill", "broiler")
+}
+
+// mostWaited is how likely such a time may be about something else.
+const mostWaited = 0.35

@@ -179,5 +179,8 @@ const (
 func (r *Reading) isAnother(i int) bool {
 	p := r.Elsewhere[i]
 	s := r.Said[i]
+	if s.Kind == speech.Heat && s.Oven == "fan" {
+		return p > surelyElsewhere // whoever's oven it is
+	}
 	return p > surelyElsewhere || r.isPutOff(s) || r.isOnTheWay(s) || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.isPlainlyAside(s))
 }

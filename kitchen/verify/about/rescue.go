@@ -17,6 +17,40 @@ import (
 func (r *Reading) rescue() {
 	r.rescueFacts()
 	r.rescueItems()
+	r.rescuePortions()
+}
+
+// rescuePortions ties a measure to what a step states of a food, where the talk is at that
+// step and nobody says it: "pull a bit off for the lid, fifteen grams of it", where 150 g
+// of the dough are written.
+func (r *Reading) rescuePortions() {
+	for i, s := range r.Said {
+		t := &r.Ties[i]
+		if s.Kind != speech.Measure || t.isTied() || t.Aside || s.Struck || s.Each || s.Article || r.Elsewhere[i] > likelyOurs || r.isSaidAgain(i) {
+			continue
+		}
+		for _, p := range r.Book.Portions {
+			if r.Book.Distance(p.Place, r.PlaceOf(i)) == 0 && p.Amount.Unit.Kind() == s.Unit.Kind() && !r.isPortionSaid(p) && r.isOfSize(s, p.Amount.Amount, recipe.Line{}) {
+				t.Portion = p.Food
+				break
+			}
+		}
+	}
+}
+
+// isPortionSaid tells whether anybody says just the amount of a portion.
+func (r *Reading) isPortionSaid(p written.Portion) bool {
+	return slices.ContainsFunc(r.Said, func(s speech.Said) bool {
+		same, _ := r.Scale.Amount(s, p.Amount.Amount, recipe.Line{})
+		return same
+	})
+}
+
+// isOfSize tells whether a number may be said wrong of a written amount.
+func (r *Reading) isOfSize(s speech.Said, w measure.Amount, of recipe.Line) bool {
+	most := measure.Whole(rescueMost)
+	ratio, ok := r.Scale.Ratio(s, w, of)
+	return ok && ratio.Cmp(most) <= 0 && ratio.Mul(most).Cmp(measure.Whole(1)) >= 0
 }
 
 // rescueFacts ties times and heats, those that fit best first.
@@ -236,9 +270,7 @@ func (r *Reading) isAmountOf(s speech.Said, line recipe.Line) bool {
 	if !r.Scale.Comparable(s, line) || s.Kind == speech.Measure && s.Unit.Kind() != line.Amount.Unit.Kind() && !same.Ranges(s.Amount.Range, line.Amount.Range) {
 		return false
 	}
-	most := measure.Whole(rescueMost)
-	ratio, ok := r.Scale.Ratio(s, line.Amount, line)
-	return ok && ratio.Cmp(most) <= 0 && ratio.Mul(most).Cmp(measure.Whole(1)) >= 0
+	return r.isOfSize(s, line.Amount, line)
 }
 
 // isItemSpoken tells whether any number is about item n.

@@ -8,7 +8,7 @@ func TestWhoseSetting(t *testing.T) {
 	runPhrases(t, []phrase{
 		{"oven at 220 or 215 if yours has got a fan", []string{"220 = heat 220", "215 if yours has got a fan = heat 215 fan"}},
 		{"200, or 220 if it's a fan oven", []string{"200 = heat 200", "220 if it's a fan oven = heat 220 fan"}},
-		{"165, and if it's a fan oven that would be 160", []string{"165 = count 165", "fan oven that would be 160 = heat 160 fan"}},
+		{"165, and if it's a fan oven that would be 160", []string{"165 = heat 165", "fan oven that would be 160 = heat 160 fan"}},
 		{"190 degrees, the fan people do 185", []string{"190 degrees = heat 190", "fan people do 185 = heat 185 fan"}},
 		{"one eighty, if you've a fan assisted one a hundred and sixty", []string{"one eighty = heat 180", "fan assisted one a hundred and sixty = heat 160 fan"}},
 		{"oven at 220, on a fan oven two hundred", []string{"220 = heat 220", "fan oven two hundred = heat 200 fan"}},

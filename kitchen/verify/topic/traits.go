@@ -8,10 +8,15 @@ import (
 	"benchproof/kitchen/verify/written"
 )
 
-// How many words on each side of a number speak.
+// How many words on each side of a number speak, a number counting as one.
 const (
 	wordsBefore = 24
 	wordsBehind = 12
+	wordsNear   = 12 // before it, of which the distance does not matter
+	wordsBeside = 5  // on each side, which speak for each kind of number apart
+	pairsBefore = 6
+	pairsBehind = 4
+	reach       = 40 // words to another number that speaks too
 )
 
 // Reader tells the traits of the numbers of one cut.
@@ -19,36 +24,53 @@ type Reader struct {
 	text      speech.Text
 	said      []speech.Said
 	isWritten func(speech.Said) bool
-	marks     []string // of each word: what stands for it in a trait
+	marks     []string // what stands for each word in a trait; all words of a number have one
+	at        []int    // of each word the index of its mark, and one more for the end
+	parts     []bool   // of each mark: a sentence ends behind it
 }
 
 // NewReader reads a cut beside its recipe. In a trait a number is "#", the name of
-// a food of the recipe "<food>", another of its words "<recipe>".
+// a food of the recipe "<food>", another of its words "<recipe>". isWritten tells
+// whether the recipe has just what a number says.
 func NewReader(t speech.Text, b *written.Book, mentions []written.Mention, said []speech.Said, isWritten func(speech.Said) bool) *Reader {
-	r := &Reader{text: t, said: said, isWritten: isWritten, marks: make([]string, len(t.Words))}
+	r := &Reader{text: t, said: said, isWritten: isWritten}
+	words := make([]string, len(t.Words))
 	for i, w := range t.Words {
-		r.marks[i] = markOf(w, b)
+		words[i] = markOf(w, b)
 	}
 	for _, m := range mentions {
-		for k := m.From; k < m.To; k++ {
-			if !m.Foreign {
-				r.marks[k] = "<food>"
+		for k := m.From; k < m.To && !m.Foreign; k++ {
+			if words[k] != number {
+				words[k] = "<food>"
 			}
 		}
 	}
-	for _, s := range said {
-		for k := s.From; k < s.To; k++ {
-			if r.marks[k] == "<food>" || speech.IsNumberWord(t.Words[k].Text) {
-				r.marks[k] = "#"
-			}
+	for i, word := range words {
+		if !r.goesOn(words, i) {
+			r.marks, r.parts = append(r.marks, word), append(r.parts, false)
 		}
+		r.at = append(r.at, len(r.marks)-1)
+		r.parts[len(r.parts)-1] = t.Parts(i)
 	}
+	r.at = append(r.at, len(r.marks))
 	return r
+}
+
+// number is the mark of a number, in words or in figures.
+const number = "#"
+
+// goesOn tells whether word i goes on with the number before it: the "and" and "fifty" of
+// "two hundred and fifty".
+func (r *Reader) goesOn(words []string, i int) bool {
+	if i == 0 || r.text.Words[i-1].Stop != speech.None || r.marks[len(r.marks)-1] != number {
+		return false
+	}
+	return words[i] == number || words[i] == "and" && i+1 < len(words) && words[i+1] == number && r.text.Words[i-1].Text == "hundred"
 }
 
 func markOf(w speech.Word, b *written.Book) string {
 	if speech.IsNumberWord(w.Text) {
-		return "#"
+		return number
 	}
 	meaning := written.Meaning(w)
 	switch {
@@ -62,64 +84,85 @@ func markOf(w speech.Word, b *written.Book) string {
 
 // Known is the share of the words around number i that the cut has, from 0 to 1.
 func (r *Reader) Known(i int) float64 {
-	s := r.said[i]
-	there := min(wordsBefore, s.From) + min(wordsBehind, len(r.marks)-s.To)
+	from, to := r.span(i)
+	there := min(wordsBefore, from) + min(wordsBehind, len(r.marks)-to)
 	return float64(there) / (wordsBefore + wordsBehind)
 }
 
-// Of gives the traits of a number: its own words, the words on both sides with how
-// far away they are, and where in the cut it stands.
-func (r *Reader) Of(i int) []string {
+// span gives the marks of number i, the end excluded.
+func (r *Reader) span(i int) (from, to int) {
 	s := r.said[i]
-	traits := make([]string, 0, 3*(wordsBefore+wordsBehind))
-	add := func(kind, word string) { traits = append(traits, kind+":"+word) }
-	for k := s.From; k < s.To; k++ {
-		add("own", r.marks[k])
+	return r.at[s.From], r.at[s.To-1] + 1
+}
+
+// Of gives the traits of a number: its own words, the words on both sides with how
+// far away they are, the numbers on both sides, and where in the cut it stands.
+func (r *Reader) Of(i int) []string {
+	from, to := r.span(i)
+	traits := make([]string, 0, 4*(wordsBefore+wordsBehind))
+	traits = append(traits, "kind:"+string(r.said[i].Kind), "tenth:"+strconv.Itoa(10*from/len(r.marks)))
+	for k := from; k < to; k++ {
+		traits = append(traits, "own:"+r.marks[k])
 	}
-	traits = append(traits, "kind:"+string(s.Kind), "tenth:"+strconv.Itoa(10*s.From/len(r.marks)))
-	for d := 1; d <= wordsBefore && s.From-d >= 0; d++ {
-		k := s.From - d
-		add(zoneBefore(d), r.marks[k])
-		if d <= 12 {
-			add("near", r.marks[k])
+	traits = r.before(traits, string(r.said[i].Kind), from)
+	traits = r.behind(traits, string(r.said[i].Kind), to)
+	for d := 1; d <= 2; d++ {
+		traits = append(traits, r.beside("last", i, i-d), r.beside("next", i, i+d))
+	}
+	return traits
+}
+
+// before adds the traits of the words before a number.
+func (r *Reader) before(traits []string, kind string, from int) []string {
+	for d := 1; d <= wordsBefore && d <= from; d++ {
+		k := from - d
+		traits = append(traits, zoneBefore(d)+":"+r.marks[k])
+		if d <= wordsNear {
+			traits = append(traits, "near:"+r.marks[k])
 		}
-		if d <= 5 {
-			add(string(s.Kind), r.marks[k])
+		if d <= wordsBeside {
+			traits = append(traits, kind+":"+r.marks[k])
 		}
-		if d <= 6 && k > 0 {
-			add("pair", r.marks[k-1]+" "+r.marks[k])
+		if d > pairsBefore {
+			continue
 		}
-		if d <= 6 && r.text.Parts(k) {
+		if k > 0 {
+			traits = append(traits, "pair:"+r.marks[k-1]+" "+r.marks[k])
+		}
+		if r.parts[k] {
 			traits = append(traits, "stop "+strconv.Itoa(d))
 		}
 	}
-	for d := 0; d < wordsBehind && s.To+d < len(r.marks); d++ {
-		k := s.To + d
-		add(zoneBehind(d), r.marks[k])
-		if d <= 4 {
-			add(string(s.Kind)+" behind", r.marks[k])
+	return traits
+}
+
+// behind adds those of the words behind it.
+func (r *Reader) behind(traits []string, kind string, to int) []string {
+	for d := 0; d < wordsBehind && to+d < len(r.marks); d++ {
+		k := to + d
+		traits = append(traits, zoneBehind(d)+":"+r.marks[k])
+		if d < wordsBeside {
+			traits = append(traits, kind+" behind:"+r.marks[k])
 		}
-		if d < 4 && k+1 < len(r.marks) {
-			add("pair behind", r.marks[k]+" "+r.marks[k+1])
-		}
-	}
-	for d := 1; d <= 2; d++ {
-		if i-d >= 0 {
-			if gap := s.From - r.said[i-d].To; gap < 40 {
-				traits = append(traits, fmt.Sprintf("last %d %d %v %v", d, gap/10, r.said[i-d].Kind == s.Kind, r.isWritten(r.said[i-d])))
-			} else {
-				traits = append(traits, fmt.Sprintf("last %d none", d))
-			}
-		}
-		if i+d < len(r.said) {
-			if gap := r.said[i+d].From - s.To; gap < 40 {
-				traits = append(traits, fmt.Sprintf("next %d %d %v %v", d, gap/10, r.said[i+d].Kind == s.Kind, r.isWritten(r.said[i+d])))
-			} else {
-				traits = append(traits, fmt.Sprintf("next %d none", d))
-			}
+		if d < pairsBehind && k+1 < len(r.marks) {
+			traits = append(traits, "pair behind:"+r.marks[k]+" "+r.marks[k+1])
 		}
 	}
 	return traits
+}
+
+// beside is the trait of another number: how far away it is, whether it is of the same
+// kind, and whether it is written.
+func (r *Reader) beside(side string, i, other int) string {
+	name := side + " " + strconv.Itoa(max(i-other, other-i))
+	if other < 0 || other >= len(r.said) {
+		return name + " none"
+	}
+	gap := max(r.said[i].From-r.said[other].To, r.said[other].From-r.said[i].To)
+	if gap >= reach {
+		return name + " far"
+	}
+	return fmt.Sprintf("%s %d %v %v", name, gap/10, r.said[other].Kind == r.said[i].Kind, r.isWritten(r.said[other]))
 }
 
 // zoneBefore names how far before the number a word stands.
