@@ -169,7 +169,8 @@ func (r *Reading) isBareHeat(s speech.Said) bool {
 	if len(written.Nouns(r.Text, s)) > 0 {
 		return false
 	}
-	return r.isBesideDial(s)
+	lead := r.leadOf(s)
+	return lead != "over" && lead != "above" && lead != "past" && r.isBesideDial(s)
 }
 
 // isBesideDial tells whether an oven or a thermometer was spoken of by a number.
@@ -239,7 +240,7 @@ func (r *Reading) rescueItems() {
 // be its amount said wrong.
 func (r *Reading) rescueGap(i, n int) (gap int, ok bool) {
 	s, t, line := r.Said[i], r.Ties[i], r.Book.Items[n].Line
-	if t.isTied() || s.Struck || s.Each || s.Again || r.isSaidAgain(i) || s.Article || t.Aside && r.Elsewhere[i] > surelyOurs || !r.isAmountOf(s, line) {
+	if t.isTied() || s.Struck || s.Each || s.Again || r.isSaidAgain(i) || s.Article && s.Unit.Kind() == measure.Count || t.Aside && r.Elsewhere[i] > surelyOurs || !r.isAmountOf(s, line) {
 		return 0, false
 	}
 	reach := rescueReach(r.Elsewhere[i])

@@ -78,6 +78,12 @@ func (t Text) figures(i int) (number, bool) {
 		return number{}, false
 	}
 	n := number{value: v, to: i + 1, part: v.Cmp(measure.Whole(1)) < 0}
+	if part, ok := t.partsOf(v, i+1); ok {
+		return part, true
+	}
+	if v.IsWhole() && t.point(&n) {
+		return n, true // "2 point 2"
+	}
 	if v.IsWhole() && !n.part {
 		n.year = len(w) == 4 && isYear(v)
 		if f, ok := t.figures(i + 1); ok && f.part && t.open(i) && f.to == i+2 && v.Cmp(measure.Whole(20)) < 0 {
@@ -90,6 +96,17 @@ func (t Text) figures(i int) (number, bool) {
 		}
 	}
 	return n, true
+}
+
+// partsOf reads the word behind a figure that makes it a part: "3 quarters of a cup", "3
+// quarter cups".
+func (t Text) partsOf(v measure.Number, i int) (number, bool) {
+	num, whole := v.Int()
+	den := parts[t.word(i)]
+	if !whole || num < 1 || num >= den || !t.open(i-1) || !strings.HasSuffix(t.word(i), "s") && !t.partOfUnit(i+1) {
+		return number{}, false
+	}
+	return number{value: measure.Ratio(num, den), to: i + 1, part: true}, true
 }
 
 func isYear(v measure.Number) bool {
