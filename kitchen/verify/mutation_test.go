@@ -27,8 +27,8 @@ func rewritten(text string, a verify.Amount) (changed string, ok bool) {
 		return "", false
 	}
 	number := regexp.MustCompile(`(^|[^\d.½¼¾/])` + regexp.QuoteMeta(m[1]) + `($|[^\d.,½¼¾/])`)
-	if len(number.FindAllString(line, -1)) != 1 {
-		return "", false
+	if len(number.FindAllString(line, -1)) != 1 || len(number.FindAllString(text, -1)) != 1 {
+		return "", false // a step may say it again, and the recipe would contradict itself
 	}
 	value, err := strconv.ParseFloat(m[1], 64)
 	if err != nil {

@@ -5,7 +5,7 @@ import "testing"
 // first sight: with weights learnt without a–d
 func TestZFirst(t *testing.T) {
 	for _, c := range readCuts(t) {
-		if c.name >= "e" && c.name < "i" {
+		if c.name >= "i" && c.name < "q" {
 			c.judged(t.Logf)
 		}
 	}
