@@ -32,7 +32,7 @@ func (j *judge) foods() {
 	of := make([][]int, len(j.Book.Items))
 	for i, t := range j.Ties {
 		switch {
-		case t.Aside && t.Foreign != "" && !j.Said[i].Struck && j.Elsewhere[i] < mostAdded && j.isPutIn(i) && !j.IsCertain(j.Said[i]):
+		case t.Aside && t.Foreign != "" && !j.Said[i].Struck && (j.Elsewhere[i] < mostAdded && j.isPutIn(i) || j.Elsewhere[i] < sureAdded) && !j.IsCertain(j.Said[i]):
 			j.judgeForeign(i, t.Foreign)
 		case t.Aside && !(t.Item >= 0 && j.EqualItem(j.Said[i], t.Item) && !j.Said[i].Struck):
 		case t.Foreign != "":
@@ -50,7 +50,21 @@ func (j *judge) foods() {
 
 // mostAdded is how likely an amount of what the recipe does not have may be about
 // something else, where the host puts it in though other words set another scene.
-const mostAdded = 0.45
+const (
+	mostAdded = 0.45
+	sureAdded = 0.12 // and where it is only told
+)
+
+// isPriced tells what something costs: "a head of lettuce was $6".
+func (j *judge) isPriced(s speech.Said) bool {
+	for k := s.To; k < min(len(j.Text.Words), s.To+7) && (k == s.To || !j.Text.Parts(k-1)); k++ {
+		switch j.Text.At(k) {
+		case "$", "£", "€":
+			return true
+		}
+	}
+	return false
+}
 
 // isOnlyOpened tells a pack of which then an amount is taken: "I shake up a can of coconut
 // milk and give it half a cup".
@@ -88,6 +102,9 @@ func (j *judge) isPutIn(i int) bool {
 // list has 350 g of tagliatelle.
 func (j *judge) judgeForeign(i int, food string) {
 	s := j.Said[i]
+	if j.isPriced(s) {
+		return
+	}
 	if s.Article && (s.Unit == measure.Slice || s.Unit == measure.Drop) || s.Unit == measure.Drop || j.isDrawnOff(s) || j.isOnlyOpened(i) {
 		return // "with a slice of ham", "one drop of water"
 	}

@@ -87,6 +87,9 @@ func (j *judge) isConversion(i int, a, b speech.Said) bool {
 	case "for":
 		return j.SaysAgain(a.To, b.From) && listeners[next]
 	case "in", "each", "per", "a", "on":
+		if next == "old" || next == "new" {
+			return j.SaysAgain(a.To, b.From) // "a pint and a half in old money"
+		}
 		return j.Text.Words[b.To-1].Stop != speech.None && j.SaysAgain(a.To, b.From) // "60 ml, that's a teaspoon in every hole"
 	}
 	return j.SaysAgain(a.To, b.From)
@@ -122,7 +125,7 @@ func isMetric(u measure.Unit) bool {
 // that the second is the first again.
 const (
 	pairReach      = 7
-	pairAgainReach = 12
+	pairAgainReach = 16
 )
 
 // isPair tells whether number i and the next are one oven's setting in two ways.
@@ -132,7 +135,7 @@ func (j *judge) isPair(i int) bool {
 		return false
 	}
 	bare := a.Oven == "" && a.Scale == "" && b.Oven == "" && b.Scale == ""
-	reach, again := pairReach, j.SaysAgain(a.To, b.From) && a.Scale != b.Scale
+	reach, again := pairReach, j.SaysAgain(a.To, b.From) && a.Scale != b.Scale && a.Scale != "gas" && b.Scale != "gas"
 	if again {
 		reach = pairAgainReach
 	}

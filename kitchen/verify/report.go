@@ -34,6 +34,7 @@ const (
 	mostElsewhere = 0.8
 	mostFirm      = 0.86 // where much speaks for what it is about
 	mostSlipped   = 0.92 // where it is plain how it was said wrong
+	mostOrdered   = 0.96 // where the host does something with it as well
 	mostUnwritten = 0.85
 )
 
@@ -42,6 +43,8 @@ func (j *judge) most(i int) float64 {
 	switch {
 	case j.isPlainSlip(i):
 		return mostSlipped
+	case j.IsFirm(i) && j.IsInstruction(i):
+		return mostOrdered
 	case j.IsFirm(i):
 		return mostFirm
 	}

@@ -24,18 +24,27 @@ func (j *judge) heats() {
 // times finds waits that no step writes: "then it goes in the fridge for an hour".
 func (j *judge) times() {
 	for i, s := range j.Said {
-		if s.Kind == speech.Time && j.isOpen(i) && j.finding[i] < 0 && s.Amount.From.Cmp(leastWait) >= 0 && !s.Each && (j.IsWait(i) || j.isWaitBehind(i)) {
+		if s.Kind == speech.Time && j.isOpen(i) && j.finding[i] < 0 && !s.Each && (s.Amount.From.Cmp(leastWait) >= 0 && s.Amount.To.Cmp(mostWait) <= 0 && j.IsWait(i) || s.Amount.From.Cmp(leastGrilled) >= 0 && j.isWaitBehind(i)) {
 			j.found(i, Finding{Kind: NotWritten})
 		}
 	}
 }
 
-// leastWait is the least time, in minutes, that is worth writing down.
-var leastWait = measure.Whole(5)
+// The least time, in minutes, that is worth writing down, of a wait and under the grill,
+// and the longest wait that is no season.
+var (
+	leastWait    = measure.Whole(5)
+	leastGrilled = measure.Whole(2)
+	mostWait     = measure.Whole(31 * 24 * 60)
+)
 
 // isWaitBehind tells whether what is done to the food follows a time: "drop it in a bucket
 // of water, 30 minutes, let it soak".
 func (j *judge) isWaitBehind(i int) bool {
+	s := j.Said[i]
+	if j.Elsewhere[i] < mostWaited && j.Text.Near(s.From, s.From, 10, "grill", "broiler") {
+		return true // "I put the grill on over it, five minutes at the very end"
+	}
 	return j.Elsewhere[i] < mostWaited && j.Text.NearBehind(j.Said[i].To, 4, "soak", "steep", "marinate", "rest", "chill", "set", "rise", "prove", "grill", "broiler")
 }
 

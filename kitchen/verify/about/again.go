@@ -14,7 +14,7 @@ const leastAgain = 0.5
 // says, or between what is written before that one and what is written behind it.
 func (r *Reading) unrepeat() {
 	for n, f := range r.Book.Facts {
-		if f.Kind != speech.Time || !r.isUnsaid(n, f) {
+		if !r.isUnsaid(n, f) {
 			continue
 		}
 		if i := r.repeatedAt(n, f); i >= 0 {
@@ -28,7 +28,7 @@ func (r *Reading) unrepeat() {
 func (r *Reading) repeatedAt(n int, f written.Fact) int {
 	only := -1
 	for i, s := range r.Said {
-		if !r.isRepeat(i, n) || r.isSaidAgain(i) || isFarBy(s, f, far) || !r.contradicts(s, f) || !r.isAtFact(i, n) {
+		if !r.isRepeat(i, n) || r.isSaidAgain(i) || s.Kind == speech.Time && isFarBy(s, f, far) || s.Kind == speech.Heat && !isPossible(s, f) || !r.contradicts(s, f) || !r.isAtFact(i, n) {
 			continue
 		}
 		if only >= 0 {
@@ -42,7 +42,7 @@ func (r *Reading) repeatedAt(n int, f written.Fact) int {
 // isRepeat tells whether number i says a time that another number says as well.
 func (r *Reading) isRepeat(i, n int) bool {
 	s, t := r.Said[i], r.Ties[i]
-	return s.Kind == speech.Time && !t.Aside && !s.Struck && t.Agrees && t.Fact >= 0 && t.Fact != n && r.isElsewhere(t.Fact, i)
+	return s.Kind == r.Book.Facts[n].Kind && !t.Aside && !s.Struck && t.Agrees && t.Fact >= 0 && t.Fact != n && r.isElsewhere(t.Fact, i)
 }
 
 // isAtFact tells whether number i is said where the talk is at fact n rather than at the

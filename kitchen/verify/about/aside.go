@@ -83,7 +83,7 @@ var (
 )
 
 // certain are those that leave no doubt, whatever the talk around them is like.
-var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says", "her book", "his book", "own video")
+var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says", "her book", "his book", "own video", "they say", "air fry")
 
 // isPutOff tells whether the host speaks of what comes another time: "next week I'm
 // doing a cobbler, and that one takes a cup of butter".
@@ -115,9 +115,9 @@ func (r *Reading) isOnTheWay(s speech.Said) bool {
 	return false
 }
 
-const journeyReach = 4 // words on either side of a time
+const journeyReach = 6 // words on either side of a time
 
-var journeys = speech.SetOf("bus plane train ferry flight drive driving road motorway highway airport")
+var journeys = speech.SetOf("bus plane bed train ferry flight drive driving road motorway highway airport")
 
 // certainReach is how many words before a number one of them may stand.
 const certainReach = 14
@@ -221,7 +221,7 @@ func (r *Reading) isDenied(s speech.Said) bool {
 // isConditional tells what would be in another case: "if you like it thin, 50 ml
 // more", "a two kilo bird would need longer".
 func (r *Reading) isConditional(s speech.Said, from int) bool {
-	if r.anyPhrase(conditions, from, s.From) && !r.isLikeness(from, s.From) && s.Oven == "" && s.Scale == "" && !r.Text.Near(s.From, s.To, 8, "fan", "gas", "convection") {
+	if r.anyPhrase(conditions, from, s.From) && !r.isLikeness(from, s.From) && !(s.Kind == speech.Heat && r.isBesideDial(s)) && s.Oven == "" && s.Scale == "" && !r.Text.Near(s.From, s.To, 8, "fan", "gas", "convection") {
 		return true
 	}
 	for k := s.To; k < len(r.Text.Words) && k < s.To+4 && !r.Text.Parts(k-1); k++ {

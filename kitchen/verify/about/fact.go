@@ -137,6 +137,8 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	switch {
 	case s.Kind == speech.Count && f.Place >= 0 && s.Amount.From.Equal(measure.Whole(1)) && f.Amount.From.Cmp(measure.Whole(1)) > 0:
 		return false // "take one strip" of sixteen
+	case s.Kind == speech.Count && r.Text.Pronoun(s.To) && s.Amount.To.Cmp(f.Amount.From) < 0 && !SoundsLike(s.Amount, f.Amount) && !isTenfold(s, f.Said):
+		return false // "I need to make two of them"
 	case s.Kind == speech.Heat && (r.isOfThePast(s) || r.IsWeather(s)):
 		return false // "my old oven only went to 220"
 	case s.Kind == speech.Length && r.Text.At(s.To) == "of" && len(r.mentionsAt(s.To+1, s.To+3)) > 0:
@@ -175,6 +177,10 @@ func (r *Reading) isWithin(s speech.Said) bool {
 func (r *Reading) isOfKeeping(s speech.Said) bool {
 	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
 		switch r.Text.At(k) {
+		case "good":
+			if r.Text.At(k+1) == "for" {
+				return s.Amount.From.Cmp(anHour) > 0
+			}
 		case "keep", "keeps", "lasts", "last":
 			return s.Amount.From.Cmp(anHour) > 0 && r.Text.At(k-1) != "the"
 		}

@@ -82,6 +82,10 @@ func (r *Reading) IsTarget(s speech.Said) bool {
 			if w := r.Text.At(k - 1); w == "waiting" || w == "looking" || w == "aiming" || w == "after" {
 				return true
 			}
+		case "be":
+			if w := r.Text.At(k - 1); w == "should" || w == "must" || w == "to" || w == "gotta" {
+				return true
+			}
 		case "say", "says", "show", "shows", "until", "till", "reach", "reaches", "hits", "hit", "reads", "read", "see", "gets", "get", "comes", "come", "want", "wants", "need", "needs":
 			return true
 		}

@@ -33,14 +33,14 @@ func (r *Reading) reconcile() {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = -1, -1, "", p, false
 			continue
 		}
-		if t.firm && !(t.Item >= 0 && r.isOddUnit(i)) {
+		if t.firm && !(t.Item >= 0 && (r.isOddUnit(i) || r.isGiven(i))) {
 			continue
 		}
 		if n := r.equalFact(i); n >= 0 && t.Item < 0 {
 			t.Fact, t.Agrees, t.Aside = n, true, false
 			continue
 		}
-		if n := r.equalItem(i); n >= 0 && !r.isNamedForeign(i) && (t.Item < 0 || r.GapTo(i, n) < r.GapTo(i, t.Item) || r.isOddUnit(i)) {
+		if n := r.equalItem(i); n >= 0 && !(r.isNamedForeign(i) && (r.GapTo(i, n) > besideName || r.isItemTied(n, i))) && (t.Item < 0 || r.GapTo(i, n) < r.GapTo(i, t.Item) || r.isOddUnit(i) || r.isGiven(i)) {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
 		}
 	}
@@ -53,6 +53,10 @@ func (r *Reading) reconcile() {
 	r.rescue()
 }
 
+// besideName is how many words from an amount a line's food may stand that is then called
+// by another name: "coconut milk, we call it lolo, 250 ml of lolo".
+const besideName = 7
+
 // isNamedForeign tells whether number i is "of" a food that the recipe does not have.
 func (r *Reading) isNamedForeign(i int) bool {
 	to := r.Said[i].To
@@ -61,6 +65,12 @@ func (r *Reading) isNamedForeign(i int) bool {
 
 // generic are names that may mean many a line's food.
 var generic = speech.SetOf("meat fish veg vegetables fruit cheese oil sugar flour pasta beans nuts spice spices stock")
+
+// isGiven tells whether number i is tied to a line whose own amount another number says,
+// and names no food behind it.
+func (r *Reading) isGiven(i int) bool {
+	return r.Text.At(r.Said[i].To) != "of" && r.isItemTied(r.Ties[i].Item, i)
+}
 
 // isOddUnit tells whether number i is a measure of another kind than the line that it
 // is tied to: grams of what is written in spoons.
@@ -171,6 +181,9 @@ func (r *Reading) GapTo(i, n int) int {
 // isExactly tells whether a number is the amount of item n in its own unit.
 func (r *Reading) isExactly(s speech.Said, n int) bool {
 	l := r.Book.Items[n].Line
+	if s.Kind == speech.Count && l.Amount.Unit.Kind() != measure.Count && r.isOfThem(s.To) {
+		return false // "you need three of them"
+	}
 	return l.HasAmount && (same.Elided(s) || s.Unit == l.Amount.Unit || s.Unit == l.Packs.Unit && s.Unit != "" || s.Kind == speech.Count && s.Amount.Unit == l.Amount.Unit) && r.EqualItem(s, n)
 }
 

@@ -264,7 +264,7 @@ func (r *Reading) rescueGap(i, n int) (gap int, ok bool) {
 func (r *Reading) isAmountOf(s speech.Said, line recipe.Line) bool {
 	switch {
 	case s.Kind == speech.Measure:
-	case s.Kind == speech.Count && r.countsLine(s, line) && (same.Elided(s) || line.Amount.Unit.Kind() == measure.Count):
+	case s.Kind == speech.Count && r.countsLine(s, line) && (same.Elided(s) && !r.isOfThem(s.To) || line.Amount.Unit.Kind() == measure.Count):
 	default:
 		return false
 	}

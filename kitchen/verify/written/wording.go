@@ -98,6 +98,8 @@ func IsPartTime(t speech.Text, s speech.Said) bool {
 		return s.To+1 >= len(t.Words) || t.Words[s.To].Stop != speech.None || behindIn[t.Words[s.To+1].Text]
 	case "later", "left", "into", "gone", "apart":
 		return true
+	case "have", "has":
+		return t.At(s.To+1) == "passed" || t.At(s.To+1) == "gone"
 	case "before":
 		return t.At(s.To+1) == "the" && t.At(s.To+2) == "end"
 	}
