@@ -117,7 +117,7 @@ func (r *Reading) isOnTheWay(s speech.Said) bool {
 
 const journeyReach = 6 // words on either side of a time
 
-var journeys = speech.SetOf("bus plane bed train ferry flight drive driving road motorway highway airport")
+var journeys = speech.SetOf("bus plane train ferry flight drive driving road motorway highway airport")
 
 // certainReach is how many words before a number one of them may stand.
 const certainReach = 14

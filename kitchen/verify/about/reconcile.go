@@ -51,6 +51,7 @@ func (r *Reading) reconcile() {
 	r.unrepeat()
 	r.carryOn()
 	r.rescue()
+	r.lastResort()
 }
 
 // besideName is how many words from an amount a line's food may stand that is then called

@@ -140,7 +140,7 @@ func (r *Reading) isLoose(i int, f written.Fact) bool {
 		s.Kind, s.Bare = speech.Heat, true
 	}
 	return s.Kind == f.Kind && (!t.isTied() || r.isIdle(i) || bare && r.isVain(i)) && !s.Struck && !s.Article && !s.Each &&
-		isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || (s.Unit == f.Unit || r.Elsewhere[i] < 0.1) && !isFar(s, f))
+		isPossible(s, f) && r.contradicts(s, f) && (s.Kind != speech.Time || (s.Unit == f.Unit || r.Elsewhere[i] < likelyOurs) && !isFar(s, f))
 }
 
 // isVain tells whether number i, without a unit, is tied to a line that it does not agree

@@ -118,7 +118,7 @@ func (t Text) balks(i int) bool {
 func (t Text) takesBackWithin(s, next Said) bool {
 	for k := s.To; k < next.From; k++ {
 		w := t.word(k)
-		if t.takesBackAt(k) || w == "belay" || w == "me" && t.word(k-1) == "let" && t.word(k+1) == "say" || w == "no" && k+1 == next.From && k > s.To && s.Kind == Count && next.Kind == Count || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From && next.Kind != Count {
+		if t.takesBackAt(k) || w == "belay" || w == "me" && t.word(k-1) == "let" && t.word(k+1) == "say" || w == "no" && k+1 == next.From && k > s.To && s.Kind == Count && next.Kind == Count && next.Amount.From.Cmp(measure.Whole(1)) > 0 || w == "mean" && t.word(k-1) == "i" || w == "that" && t.word(k-1) == "make" || w == "no" && k+1 == next.From && next.Kind != Count {
 			return true
 		}
 	}

@@ -14,7 +14,7 @@ func (t Text) fans(all []Said) {
 		if t.isBareOven(*s) && t.isBehindFan(*s, all[:i]) {
 			s.Kind, s.Bare, s.Oven = Heat, true, "fan"
 		}
-		if i == 0 || s.Kind != Heat || s.Oven != "fan" {
+		if i == 0 || s.Kind != Heat || s.Oven != "fan" && (s.Scale == "" || s.Scale == "gas" || !saysAgain[t.word(s.From-1)]) {
 			continue
 		}
 		if before := &all[i-1]; t.isBareOven(*before) && s.From-before.To <= fanReach {
@@ -22,6 +22,10 @@ func (t Text) fans(all []Said) {
 		}
 	}
 }
+
+// saysAgain are words right before a heat that says the one before it again, in the other
+// scale: "two hundred, so that's about a hundred and eighty celsius".
+var saysAgain = SetOf("that's which like about around so is it's")
 
 // isBareOven tells a number without a unit that an oven can be set to.
 func (t Text) isBareOven(s Said) bool {

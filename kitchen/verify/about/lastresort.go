@@ -1,0 +1,83 @@
+package about
+
+import (
+	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/speech"
+	"benchproof/kitchen/verify/written"
+)
+
+// Hosts hardly ever leave out a time or a heat altogether. So where nobody seems to say
+// one, the likeliest number that could be it was said wrong of it, even if little else
+// speaks for that.
+
+// What speaks for a number being said of a fact that nobody says.
+const (
+	leastResort   = 1.2 // the least score
+	resortOurs    = 2.0 // for talk that is surely of the dish
+	resortBetween = 1.2 // what is written before the fact and behind it is said around it
+	resortAway    = 0.4 // taken off for each step that the talk is away
+	resortMost    = 12  // times the written value that it may be
+)
+
+// lastResort gives each time or heat that nobody says the number that is likeliest.
+func (r *Reading) lastResort() {
+	for n, f := range r.Book.Facts {
+		if f.Kind != speech.Time && f.Kind != speech.Heat || !r.isUnsaid(n, f) {
+			continue
+		}
+		best, top := -1, leastResort
+		for i := range r.Said {
+			if r.isResort(i, n) {
+				if score := r.resort(i, n); score > top {
+					best, top = i, score
+				}
+			}
+		}
+		if best < 0 {
+			continue
+		}
+		if r.Said[best].Kind == speech.Count {
+			r.Said[best].Kind, r.Said[best].Bare = speech.Heat, true
+		}
+		t := &r.Ties[best]
+		t.Item, t.Fact, t.Agrees, t.Aside, t.Foreign, t.Portion = -1, n, EqualFact(r.Said[best], f), false, "", ""
+	}
+}
+
+// isResort tells whether number i could be said of fact n and is about nothing else, or only
+// repeats what is said elsewhere too.
+func (r *Reading) isResort(i, n int) bool {
+	s, t, f := r.Said[i], r.Ties[i], r.Book.Facts[n]
+	bare := f.Kind == speech.Heat && r.isBareHeat(s)
+	if s.Kind != f.Kind && !bare || s.Struck || s.Article || s.Each || s.Per.Unit != "" || s.Scale == "gas" || r.isSaidAgain(i) || r.IsWeather(s) || r.isPlainlyAside(s) {
+		return false
+	}
+	free := !t.isTied() || r.isIdle(i) || bare && r.isVain(i) || r.isRepeat(i, n)
+	return free && r.isOfResortSize(s, f)
+}
+
+func (r *Reading) isOfResortSize(s speech.Said, f written.Fact) bool {
+	if f.Kind == speech.Heat {
+		for _, h := range f.Heats {
+			most := measure.Whole(4)
+			if isTenfold(s, h) || SoundsLike(s.Amount, h.Amount) || s.Amount.To.Mul(most).Cmp(h.Amount.From) >= 0 && s.Amount.From.Cmp(h.Amount.To.Mul(most)) <= 0 {
+				return true
+			}
+		}
+		return false
+	}
+	return !isFarBy(s, f, resortMost)
+}
+
+// resort weighs what speaks for number i being said of fact n.
+func (r *Reading) resort(i, n int) float64 {
+	f := r.Book.Facts[n]
+	score := resortOurs*(1-2*r.Elsewhere[i]) + r.evidence(i, n)/2 - resortAway*float64(min(r.Book.Distance(f.Place, r.PlaceOf(i)), 5))
+	if r.factBeside(i, -1) < n && n < r.factBeside(i, 1) {
+		score += resortBetween
+	}
+	if t := r.Ties[i]; t.Fact >= 0 && t.Agrees {
+		score -= r.evidence(i, t.Fact) / 2
+	}
+	return score
+}
