@@ -33,6 +33,9 @@ func (r *Reading) reaches(i int, m written.Mention) bool {
 		if k == s.To && r.isOf(k) {
 			continue
 		}
+		if w == "them" && r.Text.At(k-1) == "of" {
+			continue // "three of them green bananas"
+		}
 		if written.Blockers[w] || written.IsThing(r.Text, k) && r.Text.At(k+1) != "of" {
 			return false
 		}

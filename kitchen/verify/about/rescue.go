@@ -102,7 +102,7 @@ func (r *Reading) isSaidAgain(i int) bool {
 	s := r.Said[i]
 	for p := i - 1; p >= 0 && s.From-r.Said[p].To < echoReach; p-- {
 		last := r.Said[p]
-		alike := last.Kind == s.Kind || s.Kind == speech.Count && s.Unit == "" && s.From-last.To < againHeat
+		alike := last.Kind == s.Kind && last.Unit == s.Unit || s.Kind == speech.Count && s.Unit == "" && s.From-last.To < againHeat
 		if !last.Struck && alike && same.Ranges(last.Amount.Range, s.Amount.Range) {
 			return true
 		}

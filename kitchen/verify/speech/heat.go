@@ -26,6 +26,9 @@ func (t Text) degrees(s *Said) bool {
 		s.Scale, said = map[string]string{"c": "C", "f": "F"}[w], true
 		k++
 	}
+	if to, scale := t.scaleIfUsed(k); s.Scale == "" && scale != "" {
+		s.Scale, said, k = scale, true, to
+	}
 	if said {
 		s.To, s.Bare = k, false
 	}
@@ -41,6 +44,22 @@ func (t Text) degrees(s *Said) bool {
 	s.Kind = Heat
 	s.Bare = !said
 	return true
+}
+
+// scaleIfUsed reads "if you're using celsius" at word k.
+func (t Text) scaleIfUsed(k int) (to int, scale string) {
+	if t.word(k) != "if" || !t.open(k-1) {
+		return k, ""
+	}
+	for i := k + 1; i < k+6; i++ {
+		switch t.word(i) {
+		case "celsius", "centigrade":
+			return i + 1, "C"
+		case "fahrenheit":
+			return i + 1, "F"
+		}
+	}
+	return k, ""
 }
 
 var leadsToSetting = SetOf("to at on is it's oven goes set about around reads read hits reach reaches says smoker grill")

@@ -24,6 +24,23 @@ var across = SetOf("thick wide long deep across apart")
 
 var letters = map[string]measure.Unit{"g": measure.Gram, "l": measure.Litre, "h": measure.Hour, "s": measure.Second, "m": measure.Minute}
 
+// spoon reads which spoon is meant by the words behind it: "three spoons, the big ones",
+// "two spoons, small". No other spoon is a measure.
+func (t Text) spoon(i int) (u measure.Unit, to int, ok bool) {
+	for k := i; k < i+3; k++ {
+		switch t.word(k) {
+		case "big", "large", "soup":
+			return measure.Tablespoon, k + 1, true
+		case "small", "little", "tea", "coffee":
+			return measure.Teaspoon, k + 1, true
+		case "the", "of", "a":
+		default:
+			return "", i, false
+		}
+	}
+	return "", i, false
+}
+
 // unit reads the unit at word i. figures tells that a number in figures stands
 // right before it.
 func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
@@ -50,6 +67,8 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 			return map[string]measure.Unit{"tea": measure.Teaspoon, "table": measure.Tablespoon, "dessert": measure.Dessertspn}[w], i + 2, true
 		}
 		return "", i, false
+	case "spoon", "spoons", "spoonful", "spoonfuls":
+		return t.spoon(i + 1)
 	case "week", "weeks":
 		return week, i + 1, true
 	case "pounder", "pounders":

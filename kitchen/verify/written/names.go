@@ -19,6 +19,9 @@ type Names struct {
 	matched map[string]food.Match // what the larder said of two words
 }
 
+// colours tell nobody which food is meant.
+var colours = speech.SetOf("red green black brown yellow purple pink orange dark light")
+
 // phrase is one name of an item, as stems; the noun is last.
 type phrase struct {
 	words []string
@@ -48,7 +51,7 @@ func newNames(items []Item, larder *food.Larder) *Names {
 			n.foods[id] = true
 		}
 		for _, w := range own[:max(0, len(own)-1)] {
-			if len(w) > 2 && !Describing[w] && !Silent[w] {
+			if len(w) > 2 && !Describing[w] && !Silent[w] && !colours[w] {
 				single[w] = append(single[w], i)
 			}
 		}
@@ -142,6 +145,9 @@ func (n *Names) At(t speech.Text, i int) (Mention, bool) {
 	if len(phrases) == 0 || n.isPartOfNext(t, i) {
 		return Mention{}, false
 	}
+	if phrases[0].part && n.isOfAnotherNoun(t, i) {
+		return Mention{}, false // "curry leaves" are no curry powder
+	}
 	if w := t.Words[i]; phrases[0].part && strings.HasSuffix(w.Text, "s") && n.larder != nil && n.IsOther(w.Text) {
 		return Mention{}, false // olives are no olive oil
 	}
@@ -164,6 +170,16 @@ func (n *Names) At(t speech.Text, i int) (Mention, bool) {
 	}
 	n.narrow(t, &m)
 	return m, true
+}
+
+// isOfAnotherNoun tells whether word i, which only describes a line's noun, stands right
+// before the noun of another food.
+func (n *Names) isOfAnotherNoun(t speech.Text, i int) bool {
+	if i+1 >= len(t.Words) || t.Words[i].Stop != speech.None || n.larder == nil {
+		return false
+	}
+	next := t.Words[i+1]
+	return !Silent[next.Text] && len(n.byHead[next.Stem]) == 0 && n.IsOtherAmong(t.Words[i].Text+" "+next.Text)
 }
 
 // fits counts the words of p that stand before its noun at word i.
@@ -269,6 +285,9 @@ func (n *Names) narrow(t speech.Text, m *Mention) {
 	}
 	got := n.match(name)
 	if got.How != food.Exact && got.How != food.Alias || got.Food == nil {
+		if made[t.Words[m.To-1].Stem] && n.IsOther(before) && !slices.ContainsFunc(m.Items, n.isNamedBy(before)) {
+			n.alienate(m) // "tamarind water"
+		}
 		return
 	}
 	var same []int
@@ -281,9 +300,19 @@ func (n *Names) narrow(t speech.Text, m *Mention) {
 		m.Items = same
 		return
 	}
+	n.alienate(m)
+}
+
+// alienate makes a mention of one noun that of another food, by the word before it.
+func (n *Names) alienate(m *Mention) {
 	if m.To-m.From == 1 && !slices.ContainsFunc(m.Items, n.isPlain) {
 		m.Foreign, m.From = true, m.From-1
 	}
+}
+
+// isNamedBy tells of an item whether a word is in its line's food.
+func (n *Names) isNamedBy(word string) func(int) bool {
+	return func(i int) bool { return slices.Contains(Stems(n.items[i].Line.Food), speech.Stem(word)) }
 }
 
 // isPlain tells of an item that the larder does not know and that is one word,

@@ -176,4 +176,4 @@ var Describing = speech.SetOf(`fresh dried large small medium ripe unsalted salt
 	strong best ordinary leftover remaining hard crisp young old first second last free-range range lukewarm boiling iced`)
 
 // made are nouns that make another food of the one before them: "plum juice".
-var made = speech.SetOf("white juice zest peel syrup stock jam paste puree purée powder sauce vinegar oil extract essence jelly crisp soup bread")
+var made = speech.SetOf("white water juice zest peel syrup stock jam paste puree purée powder sauce vinegar oil extract essence jelly crisp soup bread")
