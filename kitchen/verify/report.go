@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"benchproof/kitchen/verify/speech"
 )
 
 // found adds a finding about number i.
@@ -32,15 +34,22 @@ func (j *judge) found(i int, f Finding) {
 // How likely a number may be about something else and still be told of.
 const (
 	mostElsewhere = 0.8
+	mostTimed     = 0.5
 	mostFirm      = 0.86 // where much speaks for what it is about
 	mostSlipped   = 0.92 // where it is plain how it was said wrong
 	mostOrdered   = 0.96 // where the host does something with it as well
+	mostAgain     = 0.1  // where the right one is said as well
+	mostHeatAgain = 0.4
 	mostUnwritten = 0.85
 )
 
 // most is that of a number that differs.
 func (j *judge) most(i int) float64 {
-	switch {
+	switch right := j.isSaidRight(i); {
+	case right && j.Said[i].Kind == speech.Heat:
+		return mostHeatAgain
+	case right:
+		return mostAgain
 	case j.isPlainSlip(i):
 		return mostSlipped
 	case j.IsFirm(i) && j.IsInstruction(i):
@@ -48,7 +57,21 @@ func (j *judge) most(i int) float64 {
 	case j.IsFirm(i):
 		return mostFirm
 	}
+	if j.Said[i].Kind == speech.Time {
+		return mostTimed
+	}
 	return mostElsewhere
+}
+
+// isSaidRight tells whether another number says rightly what number i says wrong.
+func (j *judge) isSaidRight(i int) bool {
+	t := j.Ties[i]
+	for p, u := range j.Ties {
+		if p != i && !u.Aside && (t.Item >= 0 && u.Item == t.Item && j.EqualItem(j.Said[p], t.Item) || t.Fact >= 0 && u.Fact == t.Fact && u.Agrees) {
+			return true
+		}
+	}
+	return false
 }
 
 // report puts everything in order and gives every finding its key.
