@@ -266,17 +266,24 @@ func (j *judge) isListed(i int) bool {
 }
 
 // absurd is how many times the written amount nobody says by a slip.
-const absurd = 60
+const (
+	absurd      = 60
+	absurdCount = 20 // of what is counted
+)
 
 // isAbsurd tells whether an amount is so far off that it cannot be about the
 // recipe, and no slip of a power of ten: "two hundred pounds of oats".
 func (j *judge) isAbsurd(s speech.Said, l recipe.Line) bool {
+	most := measure.Whole(absurd)
+	if s.Kind == speech.Count {
+		most = measure.Whole(absurdCount)
+	}
 	return slices.ContainsFunc(same.Statements(l), func(w measure.Amount) bool {
 		if same.Ranges(s.Amount.Range, w.Range) || s.Amount.Unit == w.Unit && isTenfold(s.Amount.Range, w.Range) {
 			return false
 		}
 		ratio, ok := j.Scale.Ratio(s, w, l)
-		return ok && ratio.Cmp(measure.Whole(absurd)) > 0
+		return ok && ratio.Cmp(most) > 0
 	})
 }
 

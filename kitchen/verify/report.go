@@ -12,7 +12,7 @@ import (
 // found adds a finding about number i.
 func (j *judge) found(i int, f Finding) {
 	s := j.Said[i]
-	if f.Kind == Differs && j.Elsewhere[i] > j.most(i) || f.Kind == NotWritten && j.Elsewhere[i] > mostUnwritten {
+	if f.Kind == Differs && j.Elsewhere[i] > j.most(i) || f.Kind == NotWritten && j.Elsewhere[i] > mostUnwritten && !(j.IsDoneTo(i) && j.Elsewhere[i] < mostOrdered) {
 		return
 	}
 	f.Cue = j.Text.Words[s.From].Cue
@@ -35,12 +35,13 @@ func (j *judge) found(i int, f Finding) {
 const (
 	mostElsewhere = 0.8
 	mostTimed     = 0.5
+	mostCounted   = 0.75 // of pieces
 	mostFirm      = 0.86 // where much speaks for what it is about
 	mostSlipped   = 0.92 // where it is plain how it was said wrong
 	mostOrdered   = 0.96 // where the host does something with it as well
 	mostAgain     = 0.1  // where the right one is said as well
 	mostHeatAgain = 0.4
-	mostUnwritten = 0.85
+	mostUnwritten = 0.75
 )
 
 // most is that of a number that differs.
@@ -52,8 +53,10 @@ func (j *judge) most(i int) float64 {
 		return mostAgain
 	case j.isPlainSlip(i):
 		return mostSlipped
-	case j.IsFirm(i) && j.IsInstruction(i):
+	case j.IsFirm(i) && j.IsDoneTo(i):
 		return mostOrdered
+	case j.IsFirm(i) && j.Said[i].Kind == speech.Count && j.Ties[i].Fact >= 0:
+		return mostCounted
 	case j.IsFirm(i):
 		return mostFirm
 	}

@@ -54,7 +54,7 @@ func (r *Reading) isAtFact(i, n int) bool {
 	}
 	before, behind := r.factBeside(i, -1), r.factBeside(i, 1)
 	isBetween := func(k int) bool { return before < k && k < behind }
-	return before >= 0 && isBetween(n) && !isBetween(r.Ties[i].Fact)
+	return before >= 0 && isBetween(n) && !isBetween(r.Ties[i].Fact) && r.IsFactTied(r.Ties[i].Fact, i)
 }
 
 // factBeside is the nearest fact that is said before number i, or behind it; −1 before

@@ -145,6 +145,8 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 		return false // "two inches of oil"
 	case s.Kind != speech.Time:
 		return !f.Total
+	case s.Unit == measure.Minute && r.isCouple(s) && f.Amount.From.Cmp(measure.Whole(mostMinute)) > 0:
+		return false // "give it another couple of minutes"
 	case s.Article && s.Unit == measure.Minute && f.Amount.From.Cmp(measure.Whole(mostMinute)) > 0:
 		return false // "it sits there for a minute" is no measure
 	}
@@ -159,6 +161,16 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 		return false // "it's got thirty seconds left"
 	}
 	return !f.Total && part == f.Part && !r.IsTold(s)
+}
+
+// isCouple tells "a couple of minutes".
+func (r *Reading) isCouple(s speech.Said) bool {
+	for k := s.From; k < s.To; k++ {
+		if r.Text.At(k) == "couple" {
+			return true
+		}
+	}
+	return false
 }
 
 // mostMinute is the longest time, in minutes, of which "a minute" may be said wrong.

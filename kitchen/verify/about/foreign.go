@@ -99,7 +99,7 @@ func (r *Reading) measuresFood(i int) bool {
 		if s.Amount.From.Cmp(measure.Whole(maxCount)) > 0 || r.Text.At(s.To) == "of" {
 			return false
 		}
-		return r.isDoneTo(i) || r.IsSqueezed(s) || r.IsAdded(s) || s.To < len(r.Text.Words) && pieces[r.Text.Words[s.To].Stem] && r.Text.At(s.To+1) == "of"
+		return r.IsDoneTo(i) || r.IsSqueezed(s) || r.IsAdded(s) || s.To < len(r.Text.Words) && pieces[r.Text.Words[s.To].Stem] && r.Text.At(s.To+1) == "of"
 	}
 	if s.Kind != speech.Measure || s.Unit.Kind() != measure.Count {
 		return s.Kind == speech.Measure

@@ -26,7 +26,7 @@ func (r *Reading) IsInstruction(i int) bool {
 			return true
 		}
 	}
-	return r.isDoneTo(i)
+	return r.IsDoneTo(i)
 }
 
 // orders are words by which a host tells what to do.
@@ -36,8 +36,8 @@ var orders = speech.SetOf(`needs wants add adding spread brush put take need use
 // deeds are orders that leave no doubt that something goes into the dish.
 var deeds = speech.SetOf("added beat tuck nestle slip pop put putting chuck bung sling lob whack add adding crack throw toss chop grate squeeze slice stir drop pop whisk")
 
-// isDoneTo tells whether one of them stands right before a number.
-func (r *Reading) isDoneTo(i int) bool {
+// IsDoneTo tells whether one of them stands right before a number.
+func (r *Reading) IsDoneTo(i int) bool {
 	s := r.Said[i]
 	for k := s.From - 1; k >= 0 && k >= s.From-8 && !r.Text.Parts(k); k-- {
 		if k < s.From-3 && !puts[r.Text.Words[k].Text] {

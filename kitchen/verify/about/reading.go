@@ -182,5 +182,5 @@ func (r *Reading) isAnother(i int) bool {
 	if s.Kind == speech.Heat && s.Oven == "fan" {
 		return p > surelyElsewhere // whoever's oven it is
 	}
-	return p > surelyElsewhere || r.isPutOff(s) || r.isOnTheWay(s) || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.isPlainlyAside(s))
+	return p > surelyElsewhere || r.isPutOff(s) || r.isOnTheWay(s) || r.IsCertain(s) || r.isAside(s, r.foodBefore(i)) && (p > surelyOurs || r.isPlainlyAside(s))
 }

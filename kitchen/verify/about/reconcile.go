@@ -51,6 +51,7 @@ func (r *Reading) reconcile() {
 	r.unrepeat()
 	r.carryOn()
 	r.rescue()
+	r.carryOn() // with what was rescued too
 	r.lastResort()
 }
 
