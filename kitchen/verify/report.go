@@ -34,14 +34,14 @@ func (j *judge) found(i int, f Finding) {
 // How likely a number may be about something else and still be told of.
 const (
 	mostElsewhere = 0.8
-	mostTimed     = 0.5
+	mostTimed     = 0.52
 	mostCounted   = 0.75 // of pieces
 	mostFirm      = 0.86 // where much speaks for what it is about
 	mostSlipped   = 0.92 // where it is plain how it was said wrong
 	mostOrdered   = 0.96 // where the host does something with it as well
 	mostAgain     = 0.1  // where the right one is said as well
 	mostHeatAgain = 0.4
-	mostUnwritten = 0.75
+	mostUnwritten = 0.8
 )
 
 // most is that of a number that differs.
@@ -66,11 +66,20 @@ func (j *judge) most(i int) float64 {
 	return mostElsewhere
 }
 
+// isBeside tells whether one of two numbers only says the other again in another unit.
+func (j *judge) isBeside(p, i int) bool {
+	a, b := j.Said[min(p, i)], j.Said[max(p, i)]
+	return a.Kind == speech.Measure && b.Kind == speech.Measure && a.Unit != b.Unit && a.To <= b.From && b.From-a.To <= besideRight && (b.Size || j.SaysAgain(a.To, b.From) || j.Text.At(b.From-1) == "the")
+}
+
+// besideRight is how many words may stand between an amount and the same in another unit.
+const besideRight = 12
+
 // isSaidRight tells whether another number says rightly what number i says wrong.
 func (j *judge) isSaidRight(i int) bool {
 	t := j.Ties[i]
 	for p, u := range j.Ties {
-		if p != i && !u.Aside && (t.Item >= 0 && u.Item == t.Item && j.EqualItem(j.Said[p], t.Item) || t.Fact >= 0 && u.Fact == t.Fact && u.Agrees) {
+		if p != i && !u.Aside && !j.isBeside(p, i) && (t.Item >= 0 && u.Item == t.Item && (j.IsFirm(p) || j.Said[p].Kind != speech.Count) && j.EqualItem(j.Said[p], t.Item) || t.Fact >= 0 && u.Fact == t.Fact && u.Agrees) {
 			return true
 		}
 	}

@@ -83,7 +83,7 @@ func TestSnippetsOfNames(t *testing.T) {
 		{"sponge", "and here's me secret, two squares of dark chocolate in at the end", []string{"not written: two"}},
 		{"sponge", "a hundred and eighty grams of carbs in a slice of that, they say", nil},
 		{"sponge", "somebody wanted their two litres of water a day", nil},
-		{"sponge", "I've got nine eggs in the fridge, but four large eggs is what you want", []string{"differs: nine | 4"}},
+		{"sponge", "I've got nine eggs in the fridge, but four large eggs is what you want", nil},
 		{"sponge", "four large eggs go in, and I've nine eggs in the fridge", nil},
 	})
 }

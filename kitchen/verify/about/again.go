@@ -1,6 +1,7 @@
 package about
 
 import (
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
 )
@@ -42,7 +43,18 @@ func (r *Reading) repeatedAt(n int, f written.Fact) int {
 // isRepeat tells whether number i says a time that another number says as well.
 func (r *Reading) isRepeat(i, n int) bool {
 	s, t := r.Said[i], r.Ties[i]
-	return s.Kind == r.Book.Facts[n].Kind && !t.Aside && !s.Struck && t.Agrees && t.Fact >= 0 && t.Fact != n && r.isElsewhere(t.Fact, i)
+	return s.Kind == r.Book.Facts[n].Kind && !t.Aside && !s.Struck && t.Agrees && t.Fact >= 0 && t.Fact != n && r.isElsewhere(t.Fact, i) && (s.Kind != speech.Heat || r.isHeatTwice(i))
+}
+
+// isHeatTwice tells whether another number says the same heat of the same fact: of two
+// settings of one oven neither repeats the other.
+func (r *Reading) isHeatTwice(i int) bool {
+	for p, t := range r.Ties {
+		if p != i && t.Fact == r.Ties[i].Fact && t.Agrees && same.Ranges(r.Said[p].Amount.Range, r.Said[i].Amount.Range) {
+			return true
+		}
+	}
+	return false
 }
 
 // isAtFact tells whether number i is said where the talk is at fact n rather than at the

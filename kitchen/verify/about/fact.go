@@ -137,7 +137,7 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	switch {
 	case s.Kind == speech.Count && f.Place >= 0 && s.Amount.From.Equal(measure.Whole(1)) && f.Amount.From.Cmp(measure.Whole(1)) > 0:
 		return false // "take one strip" of sixteen
-	case s.Kind == speech.Count && r.Text.Pronoun(s.To) && s.Amount.To.Cmp(f.Amount.From) < 0 && !SoundsLike(s.Amount, f.Amount) && !isTenfold(s, f.Said):
+	case s.Kind == speech.Count && r.Text.Pronoun(s.To) && !r.isAllOfThem(s) && s.Amount.To.Cmp(f.Amount.From) < 0 && !SoundsLike(s.Amount, f.Amount) && !isTenfold(s, f.Said):
 		return false // "I need to make two of them"
 	case s.Kind == speech.Heat && (r.isOfThePast(s) || r.IsWeather(s)):
 		return false // "my old oven only went to 220"

@@ -1,6 +1,8 @@
 package about
 
 import (
+	"slices"
+
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
@@ -21,6 +23,9 @@ const (
 
 // lastResort gives each time or heat that nobody says the number that is likeliest.
 func (r *Reading) lastResort() {
+	if !r.saysMost() {
+		return
+	}
 	for n, f := range r.Book.Facts {
 		if f.Kind != speech.Time && f.Kind != speech.Heat || !r.isUnsaid(n, f) {
 			continue
@@ -53,7 +58,23 @@ func (r *Reading) isResort(i, n int) bool {
 		return false
 	}
 	free := !t.isTied() || r.isIdle(i) || bare && r.isVain(i) || r.isRepeat(i, n)
-	return free && r.isOfResortSize(s, f)
+	return free && r.isOfResortSize(s, f) && r.contradicts(s, f)
+}
+
+// saysMost tells whether most of the written times and heats are said rightly: only then
+// is one that is missing likely to be said wrong.
+func (r *Reading) saysMost() bool {
+	said, all := 0, 0
+	for n, f := range r.Book.Facts {
+		if f.Kind != speech.Time && f.Kind != speech.Heat || f.Place < 0 || f.Total || f.Part {
+			continue
+		}
+		all++
+		if slices.ContainsFunc(r.Ties, func(t Tie) bool { return t.Fact == n && t.Agrees }) {
+			said++
+		}
+	}
+	return 2*said >= all
 }
 
 func (r *Reading) isOfResortSize(s speech.Said, f written.Fact) bool {

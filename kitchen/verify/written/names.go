@@ -20,7 +20,7 @@ type Names struct {
 }
 
 // colours tell nobody which food is meant.
-var colours = speech.SetOf("red green black brown yellow purple pink orange dark light")
+var colours = speech.SetOf("red green black yellow purple pink orange")
 
 // phrase is one name of an item, as stems; the noun is last.
 type phrase struct {
@@ -285,7 +285,7 @@ func (n *Names) narrow(t speech.Text, m *Mention) {
 	}
 	got := n.match(name)
 	if got.How != food.Exact && got.How != food.Alias || got.Food == nil {
-		if made[t.Words[m.To-1].Stem] && n.IsOther(before) && !slices.ContainsFunc(m.Items, n.isNamedBy(before)) {
+		if made[t.Words[m.To-1].Stem] && n.IsOther(before) && !n.isNamed(before) {
 			n.alienate(m) // "tamarind water"
 		}
 		return
@@ -310,9 +310,9 @@ func (n *Names) alienate(m *Mention) {
 	}
 }
 
-// isNamedBy tells of an item whether a word is in its line's food.
-func (n *Names) isNamedBy(word string) func(int) bool {
-	return func(i int) bool { return slices.Contains(Stems(n.items[i].Line.Food), speech.Stem(word)) }
+// isNamed tells whether a word is in any line.
+func (n *Names) isNamed(word string) bool {
+	return slices.ContainsFunc(n.items, func(it Item) bool { return strings.Contains(strings.ToLower(it.Line.Text), speech.Stem(word)) })
 }
 
 // isPlain tells of an item that the larder does not know and that is one word,
