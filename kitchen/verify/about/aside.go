@@ -350,7 +350,7 @@ func (r *Reading) IsTold(s speech.Said) bool {
 			return false
 		}
 		story = story || told[w]
-		mine = mine || w == "i" && r.Text.At(k+1) != "tell" && (k > s.From-5 || strings.HasSuffix(r.Text.At(k+1), "ed") || strings.HasSuffix(r.Text.At(k+2), "ed"))
+		mine = mine || w == "i" && r.Text.At(k+1) != "tell" && r.Text.At(k+1) != "mean" && (k > s.From-5 || strings.HasSuffix(r.Text.At(k+1), "ed") || strings.HasSuffix(r.Text.At(k+2), "ed"))
 	}
 	return mine || story && r.elsewhere(s) > surelyOurs
 }

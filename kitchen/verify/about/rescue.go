@@ -170,6 +170,9 @@ func (r *Reading) isBareHeat(s speech.Said) bool {
 		return false
 	}
 	lead := r.leadOf(s)
+	if lead == "at" && r.Text.At(s.From-2) == "in" {
+		return true // "this goes in at three hundred"
+	}
 	return lead != "over" && lead != "above" && lead != "past" && r.isBesideDial(s)
 }
 
@@ -277,7 +280,7 @@ func (r *Reading) isAmountOf(s speech.Said, line recipe.Line) bool {
 // isItemSpoken tells whether any number is about item n.
 func (r *Reading) isItemSpoken(n int) bool {
 	for i, t := range r.Ties {
-		if t.Item == n && !t.Aside && !r.isPortion(i) && (r.EqualItem(r.Said[i], n) || r.Elsewhere[i] < mostSpoken && (r.Said[i].Kind == speech.Share || r.Scale.Comparable(r.Said[i], r.Book.Items[n].Line))) {
+		if t.Item == n && !t.Aside && !r.isPortion(i) && (r.EqualItem(r.Said[i], n) || r.Elsewhere[i] < mostSpoken && r.Said[i].Kind != speech.Share && r.Scale.Comparable(r.Said[i], r.Book.Items[n].Line)) {
 			return true
 		}
 	}
