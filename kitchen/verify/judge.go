@@ -94,7 +94,7 @@ func (j *judge) isDrawnOff(s speech.Said) bool {
 // vinegar goes in right now", "I finish it with 100 ml of cream".
 func (j *judge) isPutIn(i int) bool {
 	s := j.Said[i]
-	return j.Text.NearBehind(s.To+1, 7, "goes", "go", "in") || j.Text.Near(s.From, s.From, 12, "finish", "add", "put", "stir")
+	return j.Text.NearBehind(s.To+1, 7, "goes", "go", "in") || j.Text.Near(s.From, s.From, 18, "finish", "add", "put", "stir")
 }
 
 // judgeForeign finds an amount of what is not in the recipe, unless it is what a
@@ -207,10 +207,15 @@ func (j *judge) isHarmless(i, n int) bool {
 		return true
 	case same.Elided(s) && !j.EqualItem(s, n) && !j.isList(i):
 		return true
-	case s.Size && l.Packs.Unit == "", j.isOtherPiece(s, n):
+	case s.Size && l.Packs.Unit == "", j.isOtherPiece(s, n), isThisOne(s) && l.Amount.Unit.Kind() != measure.Count:
 		return true
 	}
 	return j.isAbsurd(s, l)
+}
+
+// isThisOne tells a bare one, which is no amount: "the white wine one".
+func isThisOne(s speech.Said) bool {
+	return s.Kind == speech.Count && s.Unit == "" && s.Amount.IsSingle() && s.Amount.From.Equal(measure.Whole(1))
 }
 
 // isOtherPiece tells a count of what a food is cut into, or packed in, where its line
@@ -301,6 +306,9 @@ func (j *judge) isWrittenPart(s speech.Said, n int) bool {
 // "130 grams of sugar in all".
 func (j *judge) isTotal(s speech.Said, n int) bool {
 	line := j.Book.Items[n].Line
+	if j.Text.At(s.From-1) == "that's" && j.Text.At(s.To) == "of" && !j.namesNear(n, s.To) {
+		return j.isTotalOf(s, n, 2) // "a cup of cream, so that's four cups of wet"
+	}
 	if !j.Text.Near(s.From, s.To, 7, "total", "altogether", "together") && !j.isInAll(s) {
 		return false
 	}
@@ -320,6 +328,13 @@ func (j *judge) isTotal(s speech.Said, n int) bool {
 	}
 	same, _ := j.Scale.Amount(s, sum, line)
 	return same
+}
+
+// namesNear tells whether item n is named right behind a word.
+func (j *judge) namesNear(n, word int) bool {
+	return slices.ContainsFunc(j.Mentions, func(m written.Mention) bool {
+		return m.From >= word && m.From <= word+3 && slices.Contains(m.Items, n)
+	})
 }
 
 // isInAll tells "in all", "all up", "all told" beside an amount from "it goes all soft".

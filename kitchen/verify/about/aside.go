@@ -83,7 +83,7 @@ var (
 )
 
 // certain are those that leave no doubt, whatever the talk around them is like.
-var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says", "her book", "his book", "own video", "they say", "air fry")
+var certain = phrasesOf("per hundred grams", "of protein", "of carbs", "of fibre", "of fiber", "calories", "packet says", "packet it says", "label says", "her book", "his book", "own video", "they say", "air fry", "water boils")
 
 // isPutOff tells whether the host speaks of what comes another time: "next week I'm
 // doing a cobbler, and that one takes a cup of butter".

@@ -22,6 +22,7 @@ const (
 	scoreImplied = 1.2  // a time right behind an oven's setting, and one of baking
 	scoreNext    = 0.3  // the next time in the method
 	scoreSlip    = 1.0  // the number is right and the unit is not
+	scoreLength  = 1.0  // a length agrees with what a line wants its food cut to
 	scoreHandled = 0.5  // a host gives something its time
 	scoreOnce    = 2.7  // taken off a sum of times: one of them is likelier
 	scoreWithin  = 2.0  // taken off where one is the end of a longer time and the other is not
@@ -100,6 +101,9 @@ func (c claim) score() float64 {
 	}
 	switch c.s.Kind {
 	case speech.Length:
+		if c.equal && c.r.isOfLine(c.f) {
+			score += scoreLength
+		}
 		if !c.equal && c.s.Unit != c.f.Unit && same.Ranges(c.s.Amount.Range, c.f.Amount.Range) {
 			score += scoreSlip // two centimetres for two millimetres
 		}
@@ -145,6 +149,11 @@ func (c claim) scoreTime() float64 {
 func (r *Reading) isLast(s speech.Said) bool {
 	w := r.Text.At(s.From - 1)
 	return (w == "last" || w == "final") && r.Text.At(s.From-2) == "the"
+}
+
+// isOfLine tells a fact that an ingredient line states: "squash, in 3 cm chunks".
+func (r *Reading) isOfLine(f written.Fact) bool {
+	return slices.ContainsFunc(r.Book.Items, func(it written.Item) bool { return it.Line.Text == f.Line })
 }
 
 // isEarned tells whether enough speaks for a claim.

@@ -179,7 +179,7 @@ const mostMinute = 10
 // isWithin tells "you can do that in ten minutes" from "the onion goes in, ten minutes".
 func (r *Reading) isWithin(s speech.Said) bool {
 	lead := r.leadOf(s)
-	if w := r.Text.At(s.From - 2); lead == "in" && (w == "goes" || w == "go" || w == "straight") {
+	if w := r.Text.At(s.From - 2); lead == "in" && (w == "goes" || w == "go" || w == "straight" || w == "it") {
 		return false
 	}
 	return within[lead]

@@ -21,6 +21,8 @@ func (t Text) takesBackAt(k int) bool {
 		return before == "no" || before == "oh" || t.word(k+1) == "no" || !t.open(k-1) && !t.open(k)
 	case "rather":
 		return before == "or"
+	case "lying":
+		return before == "i'm"
 	case "lie":
 		return before == "a" && t.word(k-2) == "tell"
 	case "hang":

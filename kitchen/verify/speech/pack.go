@@ -84,6 +84,19 @@ func (t Text) isSize(s Said) bool {
 		return false
 	}
 	_, ok := t.pack(s.To)
+	return ok || t.isContent(s)
+}
+
+// isContent tells what a pack holds: "this bag is twenty pounds", "one tin here is 160 g".
+func (t Text) isContent(s Said) bool {
+	k := s.From - 1
+	if w := t.word(k); w != "is" && w != "holds" && w != "weighs" {
+		return false
+	}
+	if t.word(k-1) == "here" {
+		k--
+	}
+	_, ok := t.pack(k - 1)
 	return ok
 }
 
