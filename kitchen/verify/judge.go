@@ -32,7 +32,7 @@ func (j *judge) foods() {
 	of := make([][]int, len(j.Book.Items))
 	for i, t := range j.Ties {
 		switch {
-		case t.Aside && t.Foreign != "" && !j.Said[i].Struck && (j.Elsewhere[i] < mostAdded && j.isPutIn(i) || j.Elsewhere[i] < sureAdded) && !j.IsCertain(j.Said[i]):
+		case t.Aside && t.Foreign != "" && !j.Said[i].Struck && (j.Elsewhere[i] < mostAdded && j.isPutIn(i) || j.Elsewhere[i] < sureAdded) && !j.IsCertain(j.Said[i]) && !j.Text.Near(j.Said[i].From, j.Said[i].To, 6, "once"):
 			j.judgeForeign(i, t.Foreign)
 		case t.Aside && !(t.Item >= 0 && j.EqualItem(j.Said[i], t.Item) && !j.Said[i].Struck):
 		case t.Foreign != "":
@@ -54,6 +54,15 @@ const (
 	mostAdded = 0.45
 	sureAdded = 0.12 // and where it is only told
 )
+
+// mostLoad is how many grams of what is not written nobody puts into a dish.
+var mostLoad = measure.Whole(5000)
+
+// isLoad tells of a mass that is more than any dish takes.
+func isLoad(s speech.Said) bool {
+	grams, ok := measure.Grams(s.Unit)
+	return ok && s.Amount.From.Mul(grams).Cmp(mostLoad) >= 0
+}
 
 // isPriced tells what something costs: "a head of lettuce was $6".
 func (j *judge) isPriced(s speech.Said) bool {
@@ -102,7 +111,7 @@ func (j *judge) isPutIn(i int) bool {
 // list has 350 g of tagliatelle.
 func (j *judge) judgeForeign(i int, food string) {
 	s := j.Said[i]
-	if j.isPriced(s) {
+	if j.isPriced(s) || isLoad(s) {
 		return
 	}
 	if s.Article && (s.Unit == measure.Slice || s.Unit == measure.Drop) || s.Unit == measure.Drop || j.isDrawnOff(s) || j.isOnlyOpened(i) {

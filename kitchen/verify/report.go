@@ -53,7 +53,7 @@ func (j *judge) most(i int) float64 {
 		return mostAgain
 	case j.isPlainSlip(i):
 		return mostSlipped
-	case j.IsFirm(i) && j.IsDoneTo(i):
+	case j.IsFirm(i) && j.IsDoneTo(i), j.Said[i].Kind == speech.Heat && j.IsTarget(j.Said[i]):
 		return mostOrdered
 	case j.IsFirm(i) && j.Said[i].Kind == speech.Count && j.Ties[i].Fact >= 0:
 		return mostCounted

@@ -24,7 +24,7 @@ func (j *judge) heats() {
 // times finds waits that no step writes: "then it goes in the fridge for an hour".
 func (j *judge) times() {
 	for i, s := range j.Said {
-		if s.Kind == speech.Time && j.isOpen(i) && j.finding[i] < 0 && !s.Each && (s.Amount.From.Cmp(leastWait) >= 0 && s.Amount.To.Cmp(mostWait) <= 0 && j.IsWait(i) || s.Amount.From.Cmp(leastGrilled) >= 0 && j.isWaitBehind(i)) {
+		if s.Kind == speech.Time && (j.isOpen(i) || j.isIdle(i)) && j.finding[i] < 0 && !s.Each && (s.Amount.From.Cmp(leastWait) >= 0 && s.Amount.To.Cmp(mostWait) <= 0 && j.IsWait(i) || s.Amount.From.Cmp(leastGrilled) >= 0 && j.isWaitBehind(i)) {
 			j.found(i, Finding{Kind: NotWritten})
 		}
 	}
@@ -42,11 +42,21 @@ var (
 // of water, 30 minutes, let it soak".
 func (j *judge) isWaitBehind(i int) bool {
 	s := j.Said[i]
-	if j.Elsewhere[i] < mostWaited && j.Text.Near(s.From, s.From, 10, "grill", "broiler") {
+	if j.Elsewhere[i] < mostGrilled && j.Text.Near(s.From, s.To, 10, "grill", "broiler") {
 		return true // "I put the grill on over it, five minutes at the very end"
 	}
 	return j.Elsewhere[i] < mostWaited && j.Text.NearBehind(j.Said[i].To, 4, "soak", "steep", "marinate", "rest", "chill", "set", "rise", "prove", "grill", "broiler")
 }
 
-// mostWaited is how likely such a time may be about something else.
-const mostWaited = 0.35
+// isIdle tells whether time i differs from one that another number says rightly.
+func (j *judge) isIdle(i int) bool {
+	t := j.Ties[i]
+	return t.Fact >= 0 && !t.Agrees && !t.Aside && j.Elsewhere[i] < mostIdle && j.isSaidRight(i)
+}
+
+// How likely such a time may be about something else.
+const (
+	mostWaited  = 0.35
+	mostGrilled = 0.5
+	mostIdle    = 0.25
+)

@@ -92,8 +92,13 @@ func (r *Reading) isPiece(s speech.Said) bool {
 
 // isPieceNoun tells whether a step counts pieces by a noun, as a stem.
 func (r *Reading) isPieceNoun(noun string) bool {
-	return slices.ContainsFunc(r.Book.Facts, func(f written.Fact) bool { return f.Kind == speech.Count && slices.Contains(f.Nouns, noun) })
+	return slices.ContainsFunc(r.Book.Facts, func(f written.Fact) bool {
+		return f.Kind == speech.Count && slices.Contains(f.Nouns, noun) || f.Kind == speech.Piece && portions[noun]
+	})
 }
+
+// portions are nouns, as stems, for what a dough or a mix is divided into.
+var portions = speech.SetOf("ball piece bun roll cake patty bit bread loaf")
 
 // isAllOfThem tells "you should have about forty of them" from a part.
 func (r *Reading) isAllOfThem(s speech.Said) bool {

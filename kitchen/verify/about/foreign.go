@@ -33,12 +33,12 @@ func (r *Reading) tieForeign(i int) bool {
 		switch {
 		case n == 1 && r.Book.Names.HasHead(head):
 			continue
-		case len(r.Book.Vocab[head]) > 0 && !(n > 1 && !r.Book.Writes(words[k].Stem) && r.Book.Names.IsOther(name)): // the steps speak of it, though no line does
+		case len(r.Book.Vocab[head]) > 0 && r.Book.WritesFood(head) && !(n > 1 && !r.Book.Writes(words[k].Stem) && r.Book.Names.IsOther(name)): // the steps speak of it, though no line does
 			if s.Kind == speech.Measure {
 				r.Ties[i].Portion = head
 			}
 			return true
-		case r.Book.Writes(head):
+		case r.Book.WritesFood(head):
 			return true // a line that nobody could read may be its line
 		case drinks[name]:
 			r.Ties[i].Aside = true

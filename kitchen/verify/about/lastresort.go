@@ -57,7 +57,7 @@ func (r *Reading) isResort(i, n int) bool {
 	if s.Kind != f.Kind && !bare || s.Struck || s.Article || s.Each || s.Per.Unit != "" || s.Scale == "gas" || r.isSaidAgain(i) || r.IsWeather(s) || r.isPlainlyAside(s) {
 		return false
 	}
-	free := !t.isTied() || r.isIdle(i) || bare && r.isVain(i) || r.isRepeat(i, n)
+	free := !t.isTied() || r.isIdle(i) || bare && r.isVain(i) || r.isRepeat(i, n) && (r.IsFactTied(t.Fact, i) || r.isFarFromItsOwn(i))
 	return free && r.isOfResortSize(s, f) && r.contradicts(s, f)
 }
 
@@ -75,6 +75,12 @@ func (r *Reading) saysMost() bool {
 		}
 	}
 	return 2*said >= all
+}
+
+// isFarFromItsOwn tells whether number i is said steps away from the fact that it agrees with.
+func (r *Reading) isFarFromItsOwn(i int) bool {
+	own := r.Book.Facts[r.Ties[i].Fact].Place
+	return own >= 0 && r.Book.Distance(own, r.PlaceOf(i)) > 1
 }
 
 func (r *Reading) isOfResortSize(s speech.Said, f written.Fact) bool {

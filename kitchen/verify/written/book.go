@@ -239,6 +239,26 @@ func (b *Book) learn(t speech.Text) {
 // word of that meaning.
 func (b *Book) Writes(meaning string) bool { return b.words[meaning] }
 
+// WritesFood is like Writes for a noun, as a stem, that may be a food of its own: the "olive"
+// of a line's olive oil, in the method, is none.
+func (b *Book) WritesFood(noun string) bool {
+	if !b.Writes(noun) {
+		return false
+	}
+	words := strings.Fields(b.method)
+	found := false
+	for i, w := range words {
+		if speech.Stem(w) != noun {
+			continue
+		}
+		found = true
+		if i+1 == len(words) || !b.Names.ends(speech.Stem(words[i+1]), noun) {
+			return true
+		}
+	}
+	return !found
+}
+
 // Says tells whether the method has a phrase, given as its words.
 func (b *Book) Says(phrase []string) bool {
 	return strings.Contains(b.method, " "+strings.Join(phrase, " ")+" ")

@@ -268,7 +268,9 @@ func (n *Names) Aisle(name string) string {
 }
 
 // HasHead tells whether a line's food ends in a noun, given as its stem.
-func (n *Names) HasHead(noun string) bool { return len(n.byHead[noun]) > 0 }
+func (n *Names) HasHead(noun string) bool {
+	return slices.ContainsFunc(n.byHead[noun], func(p phrase) bool { return !p.part })
+}
 
 // narrow looks at the word before: it may name another food altogether.
 func (n *Names) narrow(t speech.Text, m *Mention) {
