@@ -59,7 +59,7 @@ var denied = phrasesOf("not", "not for", "don't use", "don't add", "don't put", 
 	"don't need", "don't have", "haven't got", "never more than", "don't go over", "don't go above", "never go above", "not even", "instead of the", "nearer", "more like", "up from", "down from")
 
 // conditions begin what is only so in another case.
-var conditions = phrasesOf("if you don't have", "if you haven't", "if you've no", "if you can't find", "double it", "halve it", "triple it", "if you're doubling", "if you're feeding", "if you're halving", "if you're tripling", "if you're making", "if you make", "if you only", "if you've only", "if you like", "if you want", "if you prefer", "if you use", "if you're using", "if you are", "if yours is", "if it's", "if the",
+var conditions = phrasesOf("if you've got", "if you don't have", "if you haven't", "if you've no", "if you can't find", "double it", "halve it", "triple it", "if you're doubling", "if you're feeding", "if you're halving", "if you're tripling", "if you're making", "if you make", "if you only", "if you've only", "if you like", "if you want", "if you prefer", "if you use", "if you're using", "if you are", "if yours is", "if it's", "if the",
 	"if it is", "if they're", "for every", "you could", "could use", "might use", "would", "would've", "it'd", "they'd", "she'd", "he'd", "wouldn't", "in summer", "in winter", "on a hot day", "on a cold day", "in an emergency", "unless")
 
 func phrasesOf(list ...string) map[string][][]string {
