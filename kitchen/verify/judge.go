@@ -32,7 +32,7 @@ func (j *judge) foods() {
 	of := make([][]int, len(j.Book.Items))
 	for i, t := range j.Ties {
 		switch {
-		case t.Aside && t.Foreign != "" && !j.Said[i].Struck && (j.Elsewhere[i] < mostAdded && j.isPutIn(i) || j.Elsewhere[i] < sureAdded) && !j.IsCertain(j.Said[i]) && !j.Text.Near(j.Said[i].From, j.Said[i].To, 6, "once"):
+		case t.Aside && t.Foreign != "" && j.isAddedAside(i):
 			j.judgeForeign(i, t.Foreign)
 		case t.Aside && !(t.Item >= 0 && j.EqualItem(j.Said[i], t.Item) && !j.Said[i].Struck):
 		case t.Foreign != "":
@@ -46,92 +46,6 @@ func (j *judge) foods() {
 	for n, said := range of {
 		j.judgeItem(n, said)
 	}
-}
-
-// mostAdded is how likely an amount of what the recipe does not have may be about
-// something else, where the host puts it in though other words set another scene.
-const (
-	mostAdded = 0.45
-	sureAdded = 0.12 // and where it is only told
-)
-
-// mostLoad is how many grams of what is not written nobody puts into a dish.
-var mostLoad = measure.Whole(5000)
-
-// isLoad tells of a mass that is more than any dish takes.
-func isLoad(s speech.Said) bool {
-	grams, ok := measure.Grams(s.Unit)
-	return ok && s.Amount.From.Mul(grams).Cmp(mostLoad) >= 0
-}
-
-// isPriced tells what something costs: "a head of lettuce was $6".
-func (j *judge) isPriced(s speech.Said) bool {
-	for k := s.To; k < min(len(j.Text.Words), s.To+7) && (k == s.To || !j.Text.Parts(k-1)); k++ {
-		switch j.Text.At(k) {
-		case "$", "£", "€":
-			return true
-		}
-	}
-	return false
-}
-
-// isOnlyOpened tells a pack of which then an amount is taken: "I shake up a can of coconut
-// milk and give it half a cup".
-func (j *judge) isOnlyOpened(i int) bool {
-	s := j.Said[i]
-	if !about.IsPack[s.Unit] || i+1 >= len(j.Said) {
-		return false
-	}
-	next := j.Said[i+1]
-	return next.Kind == speech.Measure && !about.IsPack[next.Unit] && next.From-s.To < openedReach && j.Ties[i+1].Item < 0
-}
-
-// openedReach is how many words behind a pack what is taken of it may be said.
-const openedReach = 15
-
-// isDrawnOff tells what comes out of something: "about a cup of green water out of it".
-func (j *judge) isDrawnOff(s speech.Said) bool {
-	for k := s.To; k < min(len(j.Text.Words), s.To+6); k++ {
-		if j.Text.At(k) == "out" && j.Text.At(k+1) == "of" {
-			return true
-		}
-	}
-	return false
-}
-
-// isPutIn tells whether the host puts in what number i measures: "a tablespoon of
-// vinegar goes in right now", "I finish it with 100 ml of cream".
-func (j *judge) isPutIn(i int) bool {
-	s := j.Said[i]
-	return j.Text.NearBehind(s.To+1, 7, "goes", "go", "in") || j.Text.Near(s.From, s.From, 18, "finish", "add", "put", "stir")
-}
-
-// judgeForeign finds an amount of what is not in the recipe, unless it is what a
-// line that nobody speaks of has, by a looser name: "350 grams of pasta" where the
-// list has 350 g of tagliatelle.
-func (j *judge) judgeForeign(i int, food string) {
-	s := j.Said[i]
-	if j.isPriced(s) || isLoad(s) {
-		return
-	}
-	if s.Article && (s.Unit == measure.Slice || s.Unit == measure.Drop) || s.Unit == measure.Drop || j.isDrawnOff(s) || j.isOnlyOpened(i) {
-		return // "with a slice of ham", "one drop of water"
-	}
-	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) && !j.Text.Pronoun(s.To) && !j.IsSqueezed(s) && !j.IsAdded(s) {
-		return
-	}
-	spoons := s.Kind == speech.Count || s.Unit == measure.Teaspoon || s.Unit == measure.Tablespoon // of which too many are alike
-	for n, it := range j.Book.Items {
-		if spoons {
-			break
-		}
-		f, ok := j.Book.FoodOf(it.Line)
-		if ok && f.Aisle == j.Book.Names.Aisle(food) && s.Amount.Unit == it.Line.Amount.Unit && j.EqualItem(s, n) && !j.isSaid(n) {
-			j.Ties[i].Item, j.Ties[i].Foreign, j.agreed[i] = n, "", true
-			return
-		}
-	}
-	j.found(i, Finding{Kind: NotWritten, Food: food})
 }
 
 // judgePortion judges an amount of what only the steps speak of.
@@ -309,77 +223,6 @@ func (j *judge) isWrittenPart(s speech.Said, n int) bool {
 		same, _ := j.Scale.Amount(s, p, it.Line)
 		return same
 	})
-}
-
-// isTotal tells whether the amount is that of all lines with the food together:
-// "130 grams of sugar in all".
-func (j *judge) isTotal(s speech.Said, n int) bool {
-	line := j.Book.Items[n].Line
-	if j.Text.At(s.From-1) == "that's" && j.Text.At(s.To) == "of" && !j.namesNear(n, s.To) {
-		return j.isTotalOf(s, n, 2) // "a cup of cream, so that's four cups of wet"
-	}
-	if !j.Text.Near(s.From, s.To, 7, "total", "altogether", "together") && !j.isInAll(s) {
-		return false
-	}
-	if j.isTotalOf(s, n, 2) || j.isTotalOf(s, n, 3) {
-		return true
-	}
-	sum := measure.Amount{}
-	for _, other := range j.Book.Items {
-		if other.Line.FoodID != line.FoodID || line.FoodID == "" || !other.Line.HasAmount {
-			continue
-		}
-		more, ok := sum.Add(other.Line.Amount, j.Scale.SystemOf(line).Or(measure.US))
-		if !ok {
-			return false
-		}
-		sum = more
-	}
-	same, _ := j.Scale.Amount(s, sum, line)
-	return same
-}
-
-// namesNear tells whether item n is named right behind a word.
-func (j *judge) namesNear(n, word int) bool {
-	return slices.ContainsFunc(j.Mentions, func(m written.Mention) bool {
-		return m.From >= word && m.From <= word+3 && slices.Contains(m.Items, n)
-	})
-}
-
-// isInAll tells "in all", "all up", "all told" beside an amount from "it goes all soft".
-func (j *judge) isInAll(s speech.Said) bool {
-	for k := max(0, s.From-7); k < min(len(j.Text.Words), s.To+7); k++ {
-		if j.Text.At(k) != "all" {
-			continue
-		}
-		switch before, behind := j.Text.At(k-1), j.Text.At(k+1); {
-		case before == "in", behind == "up", behind == "told", behind == "of", behind == "in":
-			return true
-		}
-	}
-	return false
-}
-
-// isTotalOf tells whether the amount is that of line n and the lines beside it, so many
-// together: "a kilo of flour all up, that's 900 of the white and 100 of wholemeal".
-func (j *judge) isTotalOf(s speech.Said, n, lines int) bool {
-	for from := max(0, n-lines+1); from <= n && from+lines <= len(j.Book.Items); from++ {
-		sum, ok := measure.Amount{}, true
-		for _, it := range j.Book.Items[from : from+lines] {
-			var more measure.Amount
-			if more, ok = sum.Add(it.Line.Amount, measure.US); !ok || !it.Line.HasAmount {
-				ok = false
-				break
-			}
-			sum = more
-		}
-		if ok {
-			if same, _ := j.Scale.Amount(s, sum, j.Book.Items[n].Line); same {
-				return true
-			}
-		}
-	}
-	return false
 }
 
 // steps judges times, heats, lengths and counts of pieces.
