@@ -204,7 +204,7 @@ const oneByOne = 12
 // isOneOf tells whether an amount is one of several pieces: "trim one sheet".
 func (j *judge) isOneOf(i, n int) bool {
 	s, l := j.Said[i], j.Book.Items[n].Line
-	if !s.Amount.IsSingle() || !s.Amount.From.Equal(measure.Whole(1)) || s.Amount.Unit.Kind() != measure.Count || l.Amount.Unit.Kind() != measure.Count {
+	if s.Unit == measure.Head || !s.Amount.IsSingle() || !s.Amount.From.Equal(measure.Whole(1)) || s.Amount.Unit.Kind() != measure.Count || l.Amount.Unit.Kind() != measure.Count {
 		return false
 	}
 	j.agreed[i] = true

@@ -53,6 +53,7 @@ func (r *Reading) reconcile() {
 	r.rescue()
 	r.carryOn() // with what was rescued too
 	r.lastResort()
+	r.unswap() // among what was rescued too
 }
 
 // besideName is how many words from an amount a line's food may stand that is then called

@@ -24,14 +24,18 @@ func (r *Reading) unswap() {
 // j about i's.
 func (r *Reading) isSwapped(i, j int) bool {
 	a, b := r.Ties[j].Fact, r.Ties[i].Fact // the fact that is written first, and the other
-	if a < 0 || b <= a || !r.Ties[i].Agrees || !r.Ties[j].Agrees || r.Said[i].Kind != r.Said[j].Kind {
+	if a < 0 || b <= a || !r.Ties[i].Agrees || !r.Ties[j].Agrees || r.Book.Facts[a].Kind != r.Book.Facts[b].Kind {
 		return false
 	}
-	if kind := r.Said[i].Kind; kind != speech.Time && kind != speech.Heat {
+	kind := r.Book.Facts[a].Kind
+	if kind != speech.Time && kind != speech.Heat {
 		return false
 	}
 	if EqualFact(r.Said[i], r.Book.Facts[a]) || r.isElsewhere(a, j) || r.isElsewhere(b, i) {
 		return false
+	}
+	if kind == speech.Heat && r.isByTimeOf(i, a, b) && !r.isByTimeOf(j, a, b) {
+		return true // each beside the time that is written beside the other
 	}
 	more := r.evidence(i, a) + r.evidence(j, b) - r.evidence(i, b) - r.evidence(j, a)
 	fa, fb := r.Book.Facts[a], r.Book.Facts[b]
@@ -40,6 +44,20 @@ func (r *Reading) isSwapped(i, j int) bool {
 	}
 	return more > leastSwapped || fa.Verb == fb.Verb && fa.Verb != "" && fa.Kind == speech.Time && more > -leastSwapped/2
 }
+
+// isByTimeOf tells whether the time right behind heat i is written beside heat n rather than
+// beside heat m: "at three seventy-five for twenty minutes" where that is at 425.
+func (r *Reading) isByTimeOf(i, n, m int) bool {
+	for k := i + 1; k < len(r.Said) && r.Said[k].From-r.Said[i].To <= timeBehind; k++ {
+		if t := r.Ties[k]; r.Said[k].Kind == speech.Time && t.Fact >= 0 && t.Agrees {
+			return max(t.Fact-n, n-t.Fact) < max(t.Fact-m, m-t.Fact)
+		}
+	}
+	return false
+}
+
+// timeBehind is how many words behind a heat its time is said.
+const timeBehind = 10
 
 // isElsewhere tells whether a number besides i agrees with fact n.
 func (r *Reading) isElsewhere(n, i int) bool {

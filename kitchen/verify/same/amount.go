@@ -34,6 +34,8 @@ func (c Scale) Amount(s speech.Said, w measure.Amount, l recipe.Line) (same, ok 
 		return c.volumes(s, w, l, slack), true
 	case a == measure.Count && b == measure.Count && (s.Amount.Unit == measure.Each || w.Unit == measure.Each || stalks[s.Amount.Unit] && stalks[w.Unit]):
 		return agrees(s.Amount.Range, w.Range, exactly.Add(slack)), true
+	case s.Amount.Unit == measure.Head && w.Unit == measure.Clove || s.Amount.Unit == measure.Clove && w.Unit == measure.Head:
+		return false, true // four heads of garlic for four cloves
 	case a == measure.Count && b == measure.Count:
 		return false, false
 	}
