@@ -150,7 +150,7 @@ func (r *Reading) weighTopic(model *topic.Model) {
 	r.traits = topic.NewReader(r.Text, r.Book, r.Mentions, r.Said, r.isWritten)
 	r.Elsewhere = make([]float64, len(r.Said))
 	for i := range r.Said {
-		r.Elsewhere[i] = model.Elsewhere(r.traits.Of(i), r.traits.Known(i))
+		r.Elsewhere[i] = model.Elsewhere(r.traits, i)
 	}
 }
 

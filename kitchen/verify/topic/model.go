@@ -23,16 +23,16 @@ func Of(weights map[string]float64) *Model { return &Model{weights: weights} }
 // Weight gives the weight of a trait, 0 if it has none.
 func (m *Model) Weight(trait string) float64 { return m.weights[trait] }
 
-// Elsewhere is how likely a number with these traits is about something else than
-// the dish, from 0 to 1. Known is the share of the words around it that there are, from
-// 0 to 1: the less is known, the nearer to one half is what it tells.
-func (m *Model) Elsewhere(traits []string, known float64) float64 {
+// Elsewhere is how likely number i of a cut is about something else than the dish, from 0
+// to 1: the fewer words there are around it, the nearer to one half.
+func (m *Model) Elsewhere(r *Reader, i int) float64 {
 	sum := m.weights[Bias]
-	for _, trait := range traits {
-		sum += m.weights[trait]
-	}
-	return 1 / (1 + math.Exp(-sum*known))
+	r.Each(i, func(trait []byte) { sum += m.weights[string(trait)] })
+	return Logistic(sum * r.Known(i))
 }
+
+// Logistic turns the sum of weights into a likelihood: 1 / (1 + e^−sum).
+func Logistic(sum float64) float64 { return 1 / (1 + math.Exp(-sum)) }
 
 //go:embed weights.txt
 var learnt string

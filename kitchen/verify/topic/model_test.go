@@ -9,22 +9,19 @@ import (
 )
 
 func TestElsewhere(t *testing.T) {
-	m := topic.Of(map[string]float64{topic.Bias: -1, "near:grandmother": 2, "near:whisk": -3})
+	m := topic.Of(map[string]float64{topic.Bias: -1, "near:grandmother": 2, "pair:# gram": -3})
+	const talk = "a b c d e f g h i j k l m n o p q r s t u my grandmother had two kilos a b c d e f g h i j k l"
 	for _, row := range []struct {
-		name   string
-		traits []string
-		known  float64
-		want   float64 // 1 / (1 + e^−sum), from the definition of the logistic function
+		name, talk string
+		want       float64 // 1 / (1 + e^−sum), from the definition of the logistic function
 	}{
-		{"nothing speaks but the bias", nil, 1, 1 / (1 + math.E)},
-		{"a story", []string{"near:grandmother"}, 1, 1 / (1 + math.Exp(-1))},
-		{"the dish", []string{"near:whisk"}, 1, 1 / (1 + math.Exp(4))},
-		{"what has no weight says nothing", []string{"near:spoon"}, 1, 1 / (1 + math.E)},
-		{"a trait twice counts twice", []string{"near:grandmother", "near:grandmother"}, 1, 1 / (1 + math.Exp(-3))},
-		{"half of the words are known", []string{"near:whisk"}, 0.5, 1 / (1 + math.Exp(2))},
-		{"no word is known", []string{"near:whisk"}, 0, 0.5},
+		{"a story", talk, 1 / (1 + math.Exp(-1))},
+		{"what has no weight says nothing", strings.Replace(talk, "grandmother", "whisk", 1), 1 / (1 + math.E)},
+		{"a trait twice counts twice", strings.Replace(talk, "my grandmother", "grandmother grandmother", 1), 1 / (1 + math.Exp(-3))},
+		{"a third of the words are known", "a b c d e f g h i j grandmother had two kilos", 1 / (1 + math.Exp(-1.0/3))},
+		{"no word is known", "two kilos", 0.5},
 	} {
-		if got := m.Elsewhere(row.traits, row.known); math.Abs(got-row.want) > 1e-12 {
+		if got := m.Elsewhere(reader(row.talk, never), 0); math.Abs(got-row.want) > 1e-12 {
 			t.Errorf("%s: got %v, want %v", row.name, got, row.want)
 		}
 	}

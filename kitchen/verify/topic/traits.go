@@ -1,7 +1,6 @@
 package topic
 
 import (
-	"fmt"
 	"strconv"
 
 	"benchproof/kitchen/verify/speech"
@@ -21,19 +20,22 @@ const (
 
 // Reader tells the traits of the numbers of one cut.
 type Reader struct {
-	text      speech.Text
-	said      []speech.Said
-	isWritten func(speech.Said) bool
-	marks     []string // what stands for each word in a trait; all words of a number have one
-	at        []int    // of each word the index of its mark, and one more for the end
-	parts     []bool   // of each mark: a sentence ends behind it
+	text    speech.Text
+	said    []speech.Said
+	written []bool   // of each of said: the recipe has just that
+	marks   []string // what stands for each word in a trait; all words of a number have one
+	at      []int    // of each word the index of its mark, and one more for the end
+	parts   []bool   // of each mark: a sentence ends behind it
 }
 
 // NewReader reads a cut beside its recipe. In a trait a number is "#", the name of
 // a food of the recipe "<food>", another of its words "<recipe>". isWritten tells
 // whether the recipe has just what a number says.
 func NewReader(t speech.Text, b *written.Book, mentions []written.Mention, said []speech.Said, isWritten func(speech.Said) bool) *Reader {
-	r := &Reader{text: t, said: said, isWritten: isWritten}
+	r := &Reader{text: t, said: said, written: make([]bool, len(said))}
+	for i, s := range said {
+		r.written[i] = isWritten(s)
+	}
 	words := make([]string, len(t.Words))
 	for i, w := range t.Words {
 		words[i] = markOf(w, b)
@@ -95,74 +97,98 @@ func (r *Reader) span(i int) (from, to int) {
 	return r.at[s.From], r.at[s.To-1] + 1
 }
 
-// Of gives the traits of a number: its own words, the words on both sides with how
-// far away they are, the numbers on both sides, and where in the cut it stands.
-func (r *Reader) Of(i int) []string {
+// Each visits the traits of a number: its own words, the words on both sides with how far
+// away they are, the numbers on both sides, and where in the cut it stands. The bytes of
+// a trait are only its until the next.
+func (r *Reader) Each(i int, visit func(trait []byte)) {
 	from, to := r.span(i)
-	traits := make([]string, 0, 4*(wordsBefore+wordsBehind))
-	traits = append(traits, "kind:"+string(r.said[i].Kind), "tenth:"+strconv.Itoa(10*from/len(r.marks)))
+	kind := string(r.said[i].Kind)
+	t := teller{visit: visit, trait: make([]byte, 0, 64)}
+	t.tell("kind:", kind)
+	t.tell("tenth:", strconv.Itoa(10*from/len(r.marks)))
 	for k := from; k < to; k++ {
-		traits = append(traits, "own:"+r.marks[k])
+		t.tell("own:", r.marks[k])
 	}
-	traits = r.before(traits, string(r.said[i].Kind), from)
-	traits = r.behind(traits, string(r.said[i].Kind), to)
+	r.before(&t, kind, from)
+	r.behind(&t, kind, to)
 	for d := 1; d <= 2; d++ {
-		traits = append(traits, r.beside("last", i, i-d), r.beside("next", i, i+d))
+		r.beside(&t, "last ", i, i-d)
+		r.beside(&t, "next ", i, i+d)
 	}
-	return traits
 }
 
-// before adds the traits of the words before a number.
-func (r *Reader) before(traits []string, kind string, from int) []string {
+// Of gives all of them.
+func (r *Reader) Of(i int) []string {
+	var all []string
+	r.Each(i, func(trait []byte) { all = append(all, string(trait)) })
+	return all
+}
+
+// teller puts traits together, one after another in the same bytes.
+type teller struct {
+	visit func(trait []byte)
+	trait []byte
+}
+
+func (t *teller) tell(parts ...string) {
+	t.trait = t.trait[:0]
+	for _, part := range parts {
+		t.trait = append(t.trait, part...)
+	}
+	t.visit(t.trait)
+}
+
+// before tells the traits of the words before a number.
+func (r *Reader) before(t *teller, kind string, from int) {
 	for d := 1; d <= wordsBefore && d <= from; d++ {
 		k := from - d
-		traits = append(traits, zoneBefore(d)+":"+r.marks[k])
+		t.tell(zoneBefore(d), ":", r.marks[k])
 		if d <= wordsNear {
-			traits = append(traits, "near:"+r.marks[k])
+			t.tell("near:", r.marks[k])
 		}
 		if d <= wordsBeside {
-			traits = append(traits, kind+":"+r.marks[k])
+			t.tell(kind, ":", r.marks[k])
 		}
 		if d > pairsBefore {
 			continue
 		}
 		if k > 0 {
-			traits = append(traits, "pair:"+r.marks[k-1]+" "+r.marks[k])
+			t.tell("pair:", r.marks[k-1], " ", r.marks[k])
 		}
 		if r.parts[k] {
-			traits = append(traits, "stop "+strconv.Itoa(d))
+			t.tell("stop ", strconv.Itoa(d))
 		}
 	}
-	return traits
 }
 
-// behind adds those of the words behind it.
-func (r *Reader) behind(traits []string, kind string, to int) []string {
+// behind tells those of the words behind it.
+func (r *Reader) behind(t *teller, kind string, to int) {
 	for d := 0; d < wordsBehind && to+d < len(r.marks); d++ {
 		k := to + d
-		traits = append(traits, zoneBehind(d)+":"+r.marks[k])
+		t.tell(zoneBehind(d), ":", r.marks[k])
 		if d < wordsBeside {
-			traits = append(traits, kind+" behind:"+r.marks[k])
+			t.tell(kind, " behind:", r.marks[k])
 		}
 		if d < pairsBehind && k+1 < len(r.marks) {
-			traits = append(traits, "pair behind:"+r.marks[k]+" "+r.marks[k+1])
+			t.tell("pair behind:", r.marks[k], " ", r.marks[k+1])
 		}
 	}
-	return traits
 }
 
-// beside is the trait of another number: how far away it is, whether it is of the same
+// beside tells the trait of another number: how far away it is, whether it is of the same
 // kind, and whether it is written.
-func (r *Reader) beside(side string, i, other int) string {
-	name := side + " " + strconv.Itoa(max(i-other, other-i))
+func (r *Reader) beside(t *teller, side string, i, other int) {
+	away := strconv.Itoa(max(i-other, other-i))
 	if other < 0 || other >= len(r.said) {
-		return name + " none"
+		t.tell(side, away, " none")
+		return
 	}
 	gap := max(r.said[i].From-r.said[other].To, r.said[other].From-r.said[i].To)
 	if gap >= reach {
-		return name + " far"
+		t.tell(side, away, " far")
+		return
 	}
-	return fmt.Sprintf("%s %d %v %v", name, gap/10, r.said[other].Kind == r.said[i].Kind, r.isWritten(r.said[other]))
+	t.tell(side, away, " ", strconv.Itoa(gap/10), " ", strconv.FormatBool(r.said[other].Kind == r.said[i].Kind), " ", strconv.FormatBool(r.written[other]))
 }
 
 // zoneBefore names how far before the number a word stands.
