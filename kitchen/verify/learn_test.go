@@ -171,7 +171,7 @@ func learn(t testing.TB, examples []example) map[string]float64 {
 }
 
 // leastWeight is the least weight that is worth a line of the file.
-const leastWeight = 0.01
+const leastWeight = 0.03
 
 func writeWeights(t testing.TB, name string, weights map[string]float64) {
 	t.Helper()

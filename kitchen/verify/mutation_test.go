@@ -13,6 +13,9 @@ import (
 
 var firstNumber = regexp.MustCompile(`^\D*?(\d+(?:\.\d+)?)`)
 
+// saidTwice tells a line that states its amount in two ways: "3/4 cup (180 ml) milk".
+var saidTwice = regexp.MustCompile(`\(\d[^)]*\)`)
+
 // rewritten changes the number in the recipe's text that a is said for; ok is
 // false where it is not plain which one that is.
 func rewritten(text string, a verify.Amount) (changed string, ok bool) {
@@ -27,7 +30,7 @@ func rewritten(text string, a verify.Amount) (changed string, ok bool) {
 		return "", false
 	}
 	number := regexp.MustCompile(`(^|[^\d.½¼¾/])` + regexp.QuoteMeta(m[1]) + `($|[^\d.,½¼¾/])`)
-	if len(number.FindAllString(line, -1)) != 1 || len(number.FindAllString(text, -1)) != 1 {
+	if saidTwice.MatchString(line) || len(number.FindAllString(line, -1)) != 1 || len(number.FindAllString(text, -1)) != 1 {
 		return "", false // a step may say it again, and the recipe would contradict itself
 	}
 	value, err := strconv.ParseFloat(m[1], 64)
@@ -50,14 +53,22 @@ func rewritten(text string, a verify.Amount) (changed string, ok bool) {
 	return strings.Join(lines, "\n"), true
 }
 
+// everyThird gives every third of the tuned-on cuts: each makes dozens of others.
+func everyThird(t *testing.T) []cut {
+	var some []cut
+	for i, c := range slices.DeleteFunc(readCuts(t), cut.heldOut) {
+		if i%3 == 0 {
+			some = append(some, c)
+		}
+	}
+	return some
+}
+
 // What is no longer said must be found unsaid: each amount of an ingredient that
 // agrees is cut out of the captions in its turn.
 func TestAmountsLeftOut(t *testing.T) {
 	tried, missed := 0, 0
-	for _, c := range readCuts(t) {
-		if c.heldOut() {
-			continue
-		}
+	for _, c := range everyThird(t) {
 		before := checker.Check(c.recipe, c.cues)
 		lines := map[int]int{}
 		for _, a := range before.Amounts {
@@ -94,10 +105,7 @@ func isIngredient(r recipe.Recipe, number int) bool {
 // number of the tuned-on cuts that agrees makes another cut with one slip more.
 func TestRecipesWrittenOtherwise(t *testing.T) {
 	tried, missed := 0, 0
-	for _, c := range readCuts(t) {
-		if c.heldOut() {
-			continue
-		}
+	for _, c := range everyThird(t) {
 		before := checker.Check(c.recipe, c.cues)
 		text := readFile(t, "testdata/cuts/"+c.name+".recipe.txt")
 		for _, a := range before.Amounts {

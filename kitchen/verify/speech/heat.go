@@ -188,7 +188,7 @@ func (t Text) isBrought(s Said, n number) bool {
 	return false
 }
 
-var brings = SetOf("knock lower back up down get gets bring brings crank heat heats sitting sits settle settles hold holds drop drops turn turned keep")
+var brings = SetOf("warm warms warming cool cools take takes knock lower back up down get gets bring brings crank heat heats sitting sits settle settles hold holds drop drops turn turned keep")
 
 // sought are words by which a host says what heat is wanted.
 var sought = SetOf("after for want wants need it's")
