@@ -23,6 +23,7 @@ const (
 
 // reconcile ties numbers to what they equal.
 func (r *Reading) reconcile() {
+	r.yolks()
 	r.correct()
 	for i, s := range r.Said {
 		t := &r.Ties[i]
@@ -80,6 +81,26 @@ func (r *Reading) isGiven(i int) bool {
 func (r *Reading) isOddUnit(i int) bool {
 	s, l := r.Said[i], r.Book.Items[r.Ties[i].Item].Line
 	return s.Kind == speech.Measure && s.Unit.Kind() != l.Amount.Unit.Kind()
+}
+
+// yolks ties a count of eggs of which only a part is wanted to the line of that part: "the
+// yolks from eight eggs".
+func (r *Reading) yolks() {
+	for i, s := range r.Said {
+		if s.Kind != speech.Count || r.Text.At(s.From-1) != "from" && r.Text.At(s.From-1) != "of" || s.From < 2 {
+			continue
+		}
+		part := r.Text.Words[s.From-2].Stem
+		if part != "yolk" && part != "white" {
+			continue
+		}
+		for n, it := range r.Book.Items {
+			if name := written.Stems(it.Line.Food); len(name) > 1 && name[len(name)-1] == part {
+				r.Ties[i].Item, r.Ties[i].Foreign, r.Ties[i].firm = n, "", true
+				break
+			}
+		}
+	}
 }
 
 // correct ties a number about nothing to the line that the number it is said instead of

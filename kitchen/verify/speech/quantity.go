@@ -145,6 +145,10 @@ func (t Text) part(s Said, n number) (Said, bool) {
 		if t.measured(&s) {
 			return s, true
 		}
+		if parts[t.word(k+1)] > 0 && !of {
+			s.Kind, s.To = Share, k // "an eighth, an eighth of an inch": begun again
+			return s, true
+		}
 		s.Kind, s.To = Count, k+1
 		return s, true
 	case w == "the" || w == "that" || w == "this" || w == "your" || w == "my" || w == "it" || w == "them" || w == "those" || w == "our":

@@ -61,6 +61,8 @@ func Find(t Text) []Said {
 		i = max(to, i+1)
 	}
 	t.strike(all)
+	t.named(all)
+	t.mils(all)
 	t.fans(all)
 	t.elided(all)
 	t.together(all)
