@@ -17,7 +17,8 @@ func TestATaleIsLeftAlone(t *testing.T) {
 		want       []string
 	}{
 		{"a tale of sugar", dish + "My grandad, when he was a boy during the war, had eight ounces of sugar a week for the whole family, and he sold his at school.", nil},
-		{"a price", dish + "And the bag of sugar in the shop, I'm telling you, four pounds fifty it was last week.", nil},
+		{"another cook", dish + "There was a lady at our church hall who boiled hers to a hundred and seventy degrees and the fire brigade came.", nil},
+		{"a neighbour", dish + "My neighbour's batch, half a kilo of sugar, was lovely.", nil},
 		{"sugar in hand", "Weigh out four hundred grams of sugar and tip it in the pan. Boil it to a hundred and fifty degrees. Two hundred mil of cream, stir it six minutes. Pour it out, two hours to set.", []string{"differs: four hundred grams | 300 g"}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
