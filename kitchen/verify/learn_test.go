@@ -211,5 +211,5 @@ func TestTopicWeights(t *testing.T) {
 	}
 }
 
-// flat is the slope that rounding leaves.
-const flat = 8
+// flat is the slope that rounding, and what is left out as too light, leave.
+const flat = 10
