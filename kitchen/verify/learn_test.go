@@ -171,7 +171,7 @@ func learn(t testing.TB, examples []example) map[string]float64 {
 }
 
 // leastWeight is the least weight that is worth a line of the file.
-const leastWeight = 0.03
+const leastWeight = 0.02
 
 func writeWeights(t testing.TB, name string, weights map[string]float64) {
 	t.Helper()
@@ -212,4 +212,4 @@ func TestTopicWeights(t *testing.T) {
 }
 
 // flat is the slope that rounding, and what is left out as too light, leave.
-const flat = 10
+const flat = 8
