@@ -240,8 +240,8 @@ func (c cut) setOf() string {
 	return set
 }
 
-// What is reached on cuts that nobody looks into: 123 of 130 (94.6 %), and 9 of
-// 132 findings false (6.8 %). The aim is the same bar, and it is not met yet. Only
+// What is reached on cuts that nobody looks into: 176 of 184 (95.7 %), and 11 of
+// 187 findings false (5.9 %). The aim is the same bar, and it is not met yet. Only
 // the figures are told, lest anybody tune.
 const (
 	heldOutFound = 93
