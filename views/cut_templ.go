@@ -249,7 +249,7 @@ func Cut(p CutSheet) templ.Component {
 				return templ_7745c5c3_Err
 			}
 			if len(p.Chapters) > 0 {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 23, "<details class=\"fold kept\" id=\"chapters\"")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 23, "<details class=\"fold printed\" id=\"chapters\"")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -305,7 +305,7 @@ func Cut(p CutSheet) templ.Component {
 				return templ_7745c5c3_Err
 			}
 			if len(p.Cues) > 0 {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 32, "<details class=\"fold kept\" open><summary class=\"row\"><span class=\"g\"></span> <span class=\"w\">Captions</span></summary>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 32, "<details class=\"fold printed\" open><summary class=\"row\"><span class=\"g\"></span> <span class=\"w\">Captions</span></summary>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
