@@ -132,20 +132,7 @@ func (m mark) is(f verify.Finding) bool {
 	if f.Kind == verify.NotSaid || (f.At-m.at).Abs() > near {
 		return false
 	}
-	a, b := folded(f.Said), folded(m.words)
-	return strings.Contains(a, b) || strings.Contains(b, a) || m.kind == "pair" && overlap(b, a)
-}
-
-// overlap tells whether b begins within a, by at least two words: of a pair the second
-// setting may be marked, and the finding name both.
-func overlap(a, b string) bool {
-	words := strings.Fields(b)
-	for n := len(words) - 1; n >= 2; n-- {
-		if strings.HasSuffix(a, strings.Join(words[:n], " ")) {
-			return true
-		}
-	}
-	return false
+	return sameWords(folded(f.Said), folded(m.words))
 }
 
 func folded(text string) string {
