@@ -16,24 +16,32 @@ func (j *judge) judgeForeign(i int, food string) {
 	if j.isPriced(s) || isLoad(s) {
 		return
 	}
-	if s.Article && (s.Unit == measure.Slice || s.Unit == measure.Drop) || s.Unit == measure.Drop || j.isDrawnOff(s) || j.isOnlyOpened(i) {
+	if s.Article && s.Unit == measure.Slice || s.Unit == measure.Drop || j.isDrawnOff(s) || j.isOnlyOpened(i) {
 		return // "with a slice of ham", "one drop of water"
 	}
 	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) && !j.Text.Pronoun(s.To) && !j.IsSqueezed(s) && !j.IsAdded(s) {
 		return
 	}
-	spoons := s.Kind == speech.Count || s.Unit == measure.Teaspoon || s.Unit == measure.Tablespoon // of which too many are alike
-	for n, it := range j.Book.Items {
-		if spoons {
-			break
-		}
-		f, ok := j.Book.FoodOf(it.Line)
-		if ok && f.Aisle == j.Book.Names.Aisle(food) && s.Amount.Unit == it.Line.Amount.Unit && j.EqualItem(s, n) && !j.isSaid(n) {
-			j.Ties[i].Item, j.Ties[i].Foreign, j.agreed[i] = n, "", true
-			return
-		}
+	if n := j.unspokenLike(s, food); n >= 0 {
+		j.Ties[i].Item, j.Ties[i].Foreign, j.agreed[i] = n, "", true
+		return
 	}
 	j.found(i, Finding{Kind: NotWritten, Food: food})
+}
+
+// unspokenLike gives the line that nobody speaks of with the same amount of a food of the
+// same aisle, −1 if there is none; of counts and spoons too many are alike to tell.
+func (j *judge) unspokenLike(s speech.Said, food string) int {
+	if s.Kind == speech.Count || s.Unit == measure.Teaspoon || s.Unit == measure.Tablespoon {
+		return -1
+	}
+	for n, it := range j.Book.Items {
+		f, ok := j.Book.FoodOf(it.Line)
+		if ok && f.Aisle == j.Book.Names.Aisle(food) && s.Amount.Unit == it.Line.Amount.Unit && j.EqualItem(s, n) && !j.isSaid(n) {
+			return n
+		}
+	}
+	return -1
 }
 
 // isAddedAside tells whether number i, which other words take for another scene, is of what
