@@ -68,7 +68,7 @@ func yieldClauses(text string) []string {
 	return all
 }
 
-var yieldVerbs = []string{"serves", "servings", "serving", "makes", "make", "yields", "yield", "feeds", "gives", "portions", "quantity", "enough for", "for"}
+var yieldVerbs = []string{"serves", "servings", "serving", "makes", "make", "yields", "yield", "feeds", "gives", "cuts into", "fills", "portions", "quantity", "enough for", "for"}
 
 // cutYieldVerb takes the word that announces a yield off the start.
 func cutYieldVerb(clause string) (verb, rest string) {
@@ -125,7 +125,7 @@ func yieldAtEnd(r *Recipe) Yield {
 	sentences := method.Sentences(r.Components[at.Component].Steps[at.Step].Text)
 	last := strings.TrimRight(sentences[len(sentences)-1], ".")
 	switch verb, _ := cutYieldVerb(last); verb {
-	case "serves", "makes", "yields", "feeds", "gives":
+	case "serves", "makes", "yields", "feeds", "gives", "cuts into":
 		if y := readYield(last); !y.Amount.IsZero() {
 			return y
 		}

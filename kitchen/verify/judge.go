@@ -85,16 +85,25 @@ func (j *judge) judgeItem(n int, said []int) {
 		if j.finding[i] >= 0 {
 			continue // a conversion that is in question is told once
 		}
+		if j.isAPortion(i, n) {
+			j.agreed[i] = true
+			continue
+		}
 		if p, ok := j.portionHere(i, n); ok {
-			if same, _ := j.Scale.Amount(j.Said[i], p.Amount.Amount, line); same {
-				j.agreed[i] = true
-				continue
-			}
 			j.found(i, Finding{Kind: Differs, Written: p.Text, Line: p.Line, Number: p.Number})
 			continue
 		}
 		j.found(i, Finding{Kind: Differs, Written: measureOf(line), Line: line.Text, Number: line.Number})
 	}
+}
+
+// isAPortion tells whether any step states just what number i says of line n's food.
+func (j *judge) isAPortion(i, n int) bool {
+	name := written.Stems(j.Book.Items[n].Line.Food)
+	return len(name) > 0 && slices.ContainsFunc(j.Book.Portions, func(p written.Portion) bool {
+		same, _ := j.Scale.Amount(j.Said[i], p.Amount.Amount, j.Book.Items[n].Line)
+		return same && p.Amount.Unit == j.Said[i].Unit && p.Food == name[len(name)-1]
+	})
 }
 
 func (j *judge) agree(said []int) {
@@ -168,6 +177,8 @@ func (j *judge) isOutput(s speech.Said) bool {
 	switch j.Text.At(k) {
 	case "makes", "yields", "gives":
 		return true
+	case "to":
+		return j.Text.At(k-1) == "down" || j.Text.At(k-1) == "reduced" // "you're taking it down to half a cup"
 	}
 	return false
 }

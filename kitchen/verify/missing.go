@@ -81,6 +81,9 @@ func (j *judge) isSaid(n int) bool {
 		if t.Item == n && j.isBarePart(i, n) {
 			return true
 		}
+		if t.Portion != "" && j.isPortionOf(i, n) {
+			return true
+		}
 		if t.Aside && !j.agreed[i] || t.Item < 0 || j.Said[i].Kind == speech.Share || about.Loose[j.Said[i].Amount.Unit] {
 			continue
 		}
@@ -93,6 +96,13 @@ func (j *judge) isSaid(n int) bool {
 		}
 	}
 	return j.isSaidOfEach(n) || j.spokenParts(n)
+}
+
+// isPortionOf tells whether number i, which a step states of a food, is the whole of line n
+// with that food: "120 g barley flakes" where the step soaks 120 g flakes.
+func (j *judge) isPortionOf(i, n int) bool {
+	name := written.Stems(j.Book.Items[n].Line.Food)
+	return slices.Contains(name, j.Ties[i].Portion) && j.EqualItem(j.Said[i], n)
 }
 
 // isBarePart tells a part that says the amount of line n without its unit: "the brown

@@ -131,7 +131,7 @@ const (
 // isPair tells whether number i and the next are one oven's setting in two ways.
 func (j *judge) isPair(i int) bool {
 	a, b := j.Said[i], j.Said[i+1]
-	if a.Kind != speech.Heat || b.Kind != speech.Heat || a.Struck || b.Struck || j.Ties[i].Aside || j.Ties[i+1].Aside {
+	if a.Kind != speech.Heat || b.Kind != speech.Heat || a.Struck || b.Struck || a.Below || b.Below || j.Ties[i].Aside || j.Ties[i+1].Aside {
 		return false
 	}
 	bare := a.Oven == "" && a.Scale == "" && b.Oven == "" && b.Scale == ""

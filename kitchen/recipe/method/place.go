@@ -207,7 +207,8 @@ func stationOf(f found, sentence string, heated bool) string {
 	case hob:
 		switch {
 		case strings.Contains(sentence, "oven") && (f.word == "heat" || f.word == "warm" || f.word == "bring" || heated || strings.Contains(sentence, "the oven")),
-			f.word == "cook" && heated && !strings.Contains(sentence, "pan"):
+			f.word == "cook" && heated && !strings.Contains(sentence, "pan") && !beforeNumber(sentence, " to "),
+			f.word == "toast" && heated && beforeNumber(sentence, " at "):
 			return oven
 		case f.word == "fry" && (strings.Contains(sentence, "deep") || strings.Contains(sentence, "fryer") || heated):
 			return fryer
@@ -223,6 +224,21 @@ func stationOf(f found, sentence string, heated bool) string {
 		}
 	}
 	return f.station
+}
+
+// beforeNumber tells whether a word stands right before figures: "cook the honey to 121 °C",
+// which no oven does, and "toast the almonds at 160 °C".
+func beforeNumber(sentence, word string) bool {
+	for {
+		_, behind, ok := strings.Cut(sentence, word)
+		if !ok {
+			return false
+		}
+		if behind != "" && behind[0] >= '0' && behind[0] <= '9' {
+			return true
+		}
+		sentence = behind
+	}
 }
 
 // moves put food somewhere: where it then is matters.

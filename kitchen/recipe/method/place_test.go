@@ -35,6 +35,8 @@ func TestPlace(t *testing.T) {
 		{"Blind-bake the case.", "oven", false},
 		{"Cook at 160 °C for 2 hours.", "oven", false},
 		{"Cook in a pan at 160 °C for 2 minutes.", "hob", true},
+		{"Cook the honey to 121 °C.", "hob", true},
+		{"Toast the almonds at 160 °C for 12 minutes.", "oven", false},
 		{"Boil the potatoes for 20 minutes.", "hob", false},
 		{"Bring the milk to a simmer.", "hob", true},
 		{"Simmer the sauce.", "hob", false},

@@ -173,7 +173,7 @@ func (r *Reading) optionsOf(i, first int) []option {
 	behind, before := -1, []int{}
 	for m := first; m < len(r.Mentions) && r.Mentions[m].From < s.To+afterReach; m++ {
 		switch mm := r.Mentions[m]; {
-		case r.isMissing(mm):
+		case r.isMissing(mm), isPoured(s.Unit) && r.isOnlyCounted(mm):
 		case mm.To <= s.From:
 			before = append(before, m)
 		case behind < 0 && mm.To > s.To && r.reaches(i, mm):
@@ -183,6 +183,9 @@ func (r *Reading) optionsOf(i, first int) []option {
 	adjacent := len(before) > 0 && s.From-r.Mentions[before[len(before)-1]].To <= 1 && r.Text.At(s.To) != "of"
 	beyond := behind >= 0 && r.Text.At(s.To) == "of" && r.isPlaced(s.To, r.Mentions[behind].From) // "three sprigs of rosemary inside the bird"
 	if (behind < 0 || beyond) && !adjacent && r.tieForeign(i) {
+		return nil
+	}
+	if len(before) > 0 && !adjacent && r.tieAntecedent(i) {
 		return nil
 	}
 	options := []option{{mention: -1}}
@@ -280,6 +283,17 @@ func (r *Reading) scoreBefore(s speech.Said, m written.Mention) float64 {
 		score += 0.4
 	}
 	return max(score, 0.1) // it may stand alone
+}
+
+// isPoured tells a unit in which nobody measures what is counted: "half a litre of it" are no
+// six pears.
+func isPoured(u measure.Unit) bool {
+	return u == measure.Litre || u == measure.Millilitre || u == measure.Decilitre || u == measure.Pint
+}
+
+// isOnlyCounted tells whether all lines that a mention can mean count their food.
+func (r *Reading) isOnlyCounted(m written.Mention) bool {
+	return len(m.Items) > 0 && !slices.ContainsFunc(m.Items, func(n int) bool { return r.Book.Items[n].Line.Amount.Unit != measure.Each })
 }
 
 // scoreValue weighs whether an amount can be that of a food, and is.

@@ -32,7 +32,7 @@ var scenes = phrasesOf(
 	"i bought", "we bought", "bought a", "bought it", "bought them", "bought some", "you can buy", "costs", "cost", "paid", "pay", "price", "sells", "sell", "sold", "comes in", "come in", "per kilo", "per pound", "a kilo for", "a pound for", "supermarket", "the shop", "at the market", "packet says", "packet it says", "packet of", "label says", "weighs", "weigh about",
 	"gone up to", "gone down to",
 	// more than any dish
-	"got through", "get through", "go through", "a day", "a week", "a month", "a year", "every day", "every week", "imagine", "equivalent", "would be too", "is too much", "too many", "too few", "too little", "too much", "too long", "is too", "was too",
+	"got through", "get through", "side batch", "to the gallon", "to the quart", "you either", "go through", "a day", "a week", "a month", "a year", "every day", "every week", "imagine", "equivalent", "would be too", "is too much", "too many", "too few", "too little", "too much", "too long", "is too", "was too",
 )
 
 // keeping are words of what comes after the cooking. A recipe that writes of it
@@ -279,7 +279,7 @@ func (r *Reading) isTheirs(s speech.Said) bool {
 			return false // "nobody can say it, two teaspoons of that"
 		case kin[w] && r.Text.At(k+1) == "of" && verbs[r.Text.At(k+3)]:
 			return true // "a mate of mine forgot his"
-		case (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || strings.HasSuffix(r.Text.At(k+1), "ed") || verbs[r.Text.At(k+2)] && r.Text.At(k+2) != "do"):
+		case w == "people" && written.IsClass(r.Text.At(k+1)), (kin[w] || crowds[w]) && (verbs[r.Text.At(k+1)] || strings.HasSuffix(r.Text.At(k+1), "ed") || verbs[r.Text.At(k+2)] && r.Text.At(k+2) != "do"):
 			return true
 		case many[w] && k+2 < len(words) && (verbs[words[k+2].Text] && words[k+1].Text != "of"):
 			return true

@@ -80,7 +80,7 @@ func (r *Reading) ahead(i int) int {
 const aheadReach = 6 // words behind a bare amount
 
 // again are words by which a host says an amount in other units.
-var again = speech.SetOf("that's that which is so or it's equals meaning call")
+var again = speech.SetOf("that's that'd that'll that which is so or it's equals meaning call")
 
 // restates tells whether number i says again what number p says of item n: "two
 // sticks, that's a cup", "one tin, the 400 gram one".
@@ -105,7 +105,9 @@ func (r *Reading) pointsBack(from, to int) bool {
 // the same: "that's about".
 func (r *Reading) SaysAgain(from, to int) bool {
 	for k := from; k < to; k++ {
-		if w := r.Text.Words[k].Text; again[w] && (k >= to-3 || w == "which" && to-k <= whichReach) {
+		if w := r.Text.Words[k].Text; w == "metric" || w == "imperial" {
+			return true // "or if you go by the metric"
+		} else if again[w] && (k >= to-3 || w == "which" && to-k <= whichReach) {
 			return true
 		}
 	}

@@ -209,7 +209,7 @@ func (c claim) isTimeEarned() bool {
 	switch {
 	case c.equal && c.distance <= 1, c.s.Per.Unit != "":
 		return true
-	case !c.equal && c.distance > 1 && c.shared+c.verb < 1.4:
+	case !c.equal && c.distance > 1 && (c.shared+c.verb < 1.4 || isFarBy(c.s, c.f, resortMost)):
 		return false
 	case !c.equal && c.verb < scoreVerb && isFar(c.s, c.f):
 		return false

@@ -2,6 +2,7 @@ package about
 
 import (
 	"slices"
+	"strings"
 
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/same"
@@ -87,7 +88,7 @@ func (r *Reading) isPiece(s speech.Said) bool {
 		return true
 	}
 	w := r.Text.At(s.To)
-	return (w == "a" || w == "per" || w == "apiece") && s.To+1 < len(r.Text.Words) && r.isPieceNoun(r.Text.Words[s.To+1].Stem)
+	return (w == "a" || w == "per" || w == "the" || w == "apiece") && s.To+1 < len(r.Text.Words) && r.isPieceNoun(r.Text.Words[s.To+1].Stem)
 }
 
 // isPieceNoun tells whether a step counts pieces by a noun, as a stem.
@@ -150,6 +151,8 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 		return false // "two inches of oil"
 	case s.Kind != speech.Time:
 		return !f.Total
+	case r.isOfOther(s):
+		return false
 	case s.Unit == measure.Minute && r.isCouple(s) && f.Amount.From.Cmp(measure.Whole(mostMinute)) > 0:
 		return false // "give it another couple of minutes"
 	case s.Article && s.Unit == measure.Minute && f.Amount.From.Cmp(measure.Whole(mostMinute)) > 0:
@@ -167,6 +170,16 @@ func (r *Reading) contradicts(s speech.Said, f written.Fact) bool {
 	}
 	return !f.Total && part == f.Part && !r.IsTold(s)
 }
+
+// isOfOther tells a time of what is no work: "fourteen minutes of video". "Ten minutes of
+// kneading" is some.
+func (r *Reading) isOfOther(s speech.Said) bool {
+	w := r.Text.At(s.To + 1)
+	return r.Text.At(s.To) == "of" && r.Text.Words[s.To-1].Stop == speech.None && !strings.HasSuffix(w, "ing") && !written.IsClass(w) && !worked[w]
+}
+
+// worked are other words behind "ten minutes of".
+var worked = speech.SetOf("that this it the your a rest heat hard gentle good slow work oven bake baking")
 
 // isCouple tells "a couple of minutes".
 func (r *Reading) isCouple(s speech.Said) bool {
@@ -199,6 +212,9 @@ func (r *Reading) isOfKeeping(s speech.Said) bool {
 				return s.Amount.From.Cmp(anHour) > 0
 			}
 		case "keep", "keeps", "lasts", "last":
+			if k == s.From-1 {
+				return true // "they will keep four minutes"
+			}
 			return s.Amount.From.Cmp(anHour) > 0 && r.Text.At(k-1) != "the"
 		}
 	}

@@ -83,7 +83,7 @@ var measuresWell = map[measure.Unit]bool{measure.Teaspoon: true, measure.Tablesp
 var grown = map[measure.Unit]bool{measure.Head: true, measure.Bunch: true, measure.Sprig: true, measure.Clove: true, measure.Stalk: true, measure.Leaf: true}
 
 // noFoods are what else stands behind a measure and "of".
-var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base meat cattle sheep cows goats pigs love patience course room space time effort pressure everybody liquid juices cooking fun whatever mess")
+var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base meat cattle sheep cows goats pigs love patience course room space time effort pressure everybody matter liquid juices cooking fun whatever mess")
 
 // cutUp are words before a food that say what was done to it.
 var cutUp = speech.SetOf("chopped sliced diced grated crushed peeled beaten sifted toasted melted softened minced shredded crumbled smoked roasted cooked dried cured pickled")

@@ -42,6 +42,35 @@ func (r *Reading) tieForeignBefore(i int) bool {
 	return r.tieBracketed(i) || r.tieUnknownBefore(i)
 }
 
+// antecedentBack is how many words before "25 grams of it" its food is looked for.
+const antecedentBack = 16
+
+// tieAntecedent finds what "of it" and "of those" mean, where that is the food named last and
+// the recipe does not have it: "the stem ginger, chopped up small, and a hundred grams of that
+// goes in".
+func (r *Reading) tieAntecedent(i int) bool {
+	s := r.Said[i]
+	if r.Book.Larder == nil || s.More || s.Kind != speech.Measure || s.Unit.Kind() == measure.Count || !r.Text.Pronoun(s.To) || r.Elsewhere[i] > likelyOurs {
+		return false
+	}
+	for end := s.From; end > 0 && end > s.From-antecedentBack; end-- {
+		if slices.ContainsFunc(r.mentionsAt(end-1, end), func(m written.Mention) bool { return !m.Foreign }) || i > 0 && end <= r.Said[i-1].To {
+			return false
+		}
+		for n := min(3, end); n >= 1; n-- {
+			name, sound := r.nameAt(end-n, n)
+			if head := r.Text.Words[end-1].Stem; sound && (r.Book.Names.IsOther(name) || r.Book.Names.IsOtherAmong(name)) && !r.Book.Names.HasHead(head) && len(r.Book.Vocab[head]) == 0 && !r.Book.Writes(head) && !drinks[name] && !written.IsThing(r.Text, end) && !likened[r.Text.At(end-n-1)] {
+				r.Ties[i].Foreign = name
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// likened are words before a food that only something is like, or that is not there.
+var likened = speech.SetOf("no not without like unlike than")
+
 // isRightBefore tells whether nothing is measured between a food and number i, nor put in:
 // "fat back in, 150 ml".
 func (r *Reading) isRightBefore(i, from, to int) bool {

@@ -35,6 +35,9 @@ func isHeatPossible(s speech.Said, f written.Fact) bool {
 		return true
 	}
 	for _, h := range f.Heats {
+		if s.Below || h.Below {
+			return s.Below && h.Below
+		}
 		if (s.Scale == "gas") != (h.Scale == "gas") {
 			continue
 		}

@@ -173,8 +173,14 @@ func (r *Reading) isBareHeat(s speech.Said) bool {
 	if lead == "at" && r.Text.At(s.From-2) == "in" {
 		return true // "this goes in at three hundred"
 	}
-	return lead != "over" && lead != "above" && lead != "past" && r.isBesideDial(s)
+	if lead == "over" || lead == "above" || lead == "past" {
+		return false
+	}
+	return r.isBesideDial(s) || s.Amount.From.Cmp(measure.Whole(surelyHeat)) >= 0 && s.Amount.IsMultiple(five) && r.IsTarget(s)
 }
+
+// five is what bare heats are multiples of: "just turn it down, to 325".
+var five = measure.Whole(5)
 
 // isBesideDial tells whether an oven or a thermometer was spoken of by a number.
 func (r *Reading) isBesideDial(s speech.Said) bool {

@@ -10,6 +10,9 @@ import (
 // Heats compares a said heat with the settings that are written together; oven
 // tells that they are an oven's, whose published table then counts too.
 func Heats(said speech.Said, written []speech.Said, oven bool) bool {
+	if slices.ContainsFunc(written, func(w speech.Said) bool { return w.Below != said.Below }) {
+		return false
+	}
 	if slices.ContainsFunc(written, func(w speech.Said) bool { return isSetting(said, w) }) {
 		return true
 	}

@@ -56,7 +56,7 @@ func (t Text) strike(all []Said) {
 			continue
 		}
 		reach := takenBack
-		if s.Kind == next.Kind && (t.balks(s.To) || t.word(s.To) == "of" && t.balks(s.To+1)) {
+		if (s.Kind == next.Kind || s.Kind == Count && s.Unit == "") && (t.balks(s.To) || t.word(s.To) == "of" && t.balks(s.To+1)) {
 			reach = searching
 		}
 		if next.From-s.To > reach && !said {

@@ -27,7 +27,7 @@ func shown(t speech.Text) []string {
 		for _, mark := range []struct {
 			on   bool
 			word string
-		}{{s.About, "about"}, {s.More, "more"}, {s.Struck, "struck"}} {
+		}{{s.About, "about"}, {s.More, "more"}, {s.Struck, "struck"}, {s.Below, "below"}} {
 			if mark.on {
 				line += ", " + mark.word
 			}

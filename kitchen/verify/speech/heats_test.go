@@ -56,7 +56,7 @@ func TestHeats(t *testing.T) {
 		{"turn it down by 20 degrees", nil},
 		{"turn the tray ninety degrees", nil},
 		{"twenty degrees lower", nil},
-		{"minus eighteen", nil},
+		{"minus eighteen", []string{"minus eighteen = heat 18, below"}},
 		{"35 degrees outside", []string{"35 degrees = heat 35"}},
 		{"350 or 375 Fahrenheit", []string{"350 or 375 Fahrenheit = heat 350..375 F"}},
 		{"60 to 65 degrees", []string{"60 to 65 degrees = heat 60..65"}},

@@ -284,7 +284,7 @@ func (t Text) isBareHundred(i int) bool {
 }
 
 // ones are words before a hundred that mean one of them: "the other hundred".
-var ones = SetOf("the other last first remaining extra final that this further")
+var ones = SetOf("the other last first remaining extra final that this further all whole")
 
 func (t Text) isTimeUnit(i int) bool {
 	u, _, ok := t.unit(i, false)

@@ -26,12 +26,12 @@ func (t Text) isOtherwise(s Said) bool {
 		if t.isOfPeople(s) {
 			return true
 		}
-		if afterNot[next] && next != "times" || next == "past" || next == "per" && t.word(s.To+1) == "cent" || t.word(s.From-1) == "minus" {
+		if afterNot[next] && next != "times" || next == "past" || next == "per" && t.word(s.To+1) == "cent" {
 			return true
 		}
 	case Heat:
 		before := t.word(s.From - 1)
-		return before == "minus" || cooler[next] || turnNouns[next] || before == "by" || t.turnsAround(s)
+		return cooler[next] || turnNouns[next] || before == "by" || t.turnsAround(s)
 	case Length:
 		_, _, side := t.unit(s.From-2, true)
 		return t.word(s.From-1) == "by" && t.word(s.From-2) != "open" && !IsNumberWord(t.word(s.From-2)) && !side // "taller by half an inch"

@@ -41,7 +41,7 @@ func TestBareHeats(t *testing.T) {
 		{"wait for the middle of it to read two hundred and three", []string{"two hundred and three = heat 203"}},
 		{"in the oven, four and a quarter", []string{"four and a quarter = heat 425"}},
 		{"four and a quarter cups", []string{"four and a quarter cups = measure 17/4 cup"}},
-		{"Freeze at −18 °C", nil},
+		{"Freeze at −18 °C", []string{"−18 °C = heat 18 C, below"}},
 		{"cool it to 32C", []string{"32C = heat 32 C"}},
 	})
 }

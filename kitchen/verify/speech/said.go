@@ -45,6 +45,7 @@ type Said struct {
 	AtLeast bool           // "at least four hours"
 	AtMost  bool           // "up to three weeks"
 	Again   bool           // told by the amount before: "the same of sugar"
+	Below   bool           // of a Heat: below zero, "minus eighteen"
 	Struck  bool           // taken back by the speaker: "two cups, sorry, three cups"
 }
 
@@ -62,6 +63,7 @@ func Find(t Text) []Said {
 	}
 	t.strike(all)
 	t.named(all)
+	t.spooned(all)
 	t.mils(all)
 	t.fans(all)
 	t.elided(all)
@@ -79,6 +81,7 @@ func (t Text) said(i int) (s Said, to int, ok bool) {
 		s, ok := read(i)
 		to = max(to, s.To)
 		if ok {
+			t.below(&s)
 			t.manner(&s)
 			s.Size = t.isSize(s)
 			if s.Kind == Measure && t.isOfVessel(s) {
@@ -91,6 +94,14 @@ func (t Text) said(i int) (s Said, to int, ok bool) {
 		}
 	}
 	return s, to, false
+}
+
+// below reads "minus eighteen", which only a freezer is.
+func (t Text) below(s *Said) {
+	if t.word(s.From-1) != "minus" || s.Kind != Heat && (s.Kind != Count || s.Unit != "" || !s.Amount.From.IsWhole()) {
+		return
+	}
+	s.Kind, s.Below, s.From = Heat, true, s.From-1
 }
 
 // numbered are words whose number is a name: "episode thirty one".

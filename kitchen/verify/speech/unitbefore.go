@@ -25,6 +25,29 @@ func (t Text) named(all []Said) {
 	}
 }
 
+// spooned gives a number of spoons the unit that the host adds: "two spoons of cream,
+// tablespoons I mean", "three of the big spoons, that's tablespoons".
+func (t Text) spooned(all []Said) {
+	for i := range all {
+		s := &all[i]
+		if s.Kind != Count || s.Unit != "" || s.Struck {
+			continue
+		}
+		spoons := false
+		for k := s.To; k < s.To+spoonReach && k < len(t.Words) && !IsNumberWord(t.word(k)); k++ {
+			spoons = spoons || t.word(k) == "spoons" || t.word(k) == "spoonfuls"
+			u, _, ok := t.unit(k, false)
+			if ok && spoons && (u == measure.Teaspoon || u == measure.Tablespoon) && (t.word(k-1) == "that's" || t.word(k-1) == "meaning" || t.word(k+1) == "i" && t.word(k+2) == "mean") {
+				s.Kind, s.Unit, s.Amount.Unit = Measure, u, u
+				break
+			}
+		}
+	}
+}
+
+// spoonReach is how many words behind a number of spoons the host may say of which.
+const spoonReach = 9
+
 // links are words between such a unit and its number.
 var links = SetOf("it's its that's is about around that it")
 

@@ -221,7 +221,7 @@ func (n *Names) isPartOfNext(t speech.Text, i int) bool {
 		return false // "50 mil of water juice of a lemon"
 	}
 	next := t.Words[i+1]
-	if IsThing(t, i+1) || made[next.Stem] && next.Stem != t.Words[i].Stem {
+	if IsThing(t, i+1) || made[next.Stem] && next.Stem != t.Words[i].Stem && !isDeed(t, i+1) {
 		return true
 	}
 	if n.ends(next.Stem, t.Words[i].Stem) {

@@ -169,6 +169,16 @@ func IsThing(t speech.Text, i int) bool {
 	return true
 }
 
+// isDeed tells whether word i, a noun elsewhere, says what is done to the food before it:
+// "two carrots, peel them".
+func isDeed(t speech.Text, i int) bool {
+	switch t.At(i) {
+	case "peel", "juice", "zest", "crisp", "jam", "powder":
+		return t.At(i+1) == "them" || t.At(i+1) == "it" || t.At(i+1) == "those" || t.At(i+1) == "these"
+	}
+	return false
+}
+
 // Describing are words before a noun that make no other food of it.
 var Describing = speech.SetOf(`fresh dried large small medium ripe unsalted salted plain white fine coarse whole good cold warm hot
 	soft softened melted raw natural mixed boneless skinless organic local lovely beautiful nice big little fat extra more
