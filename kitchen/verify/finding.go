@@ -8,9 +8,9 @@ import (
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/verify/about"
+	"benchproof/kitchen/verify/learnt"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
-	"benchproof/kitchen/verify/topic"
 	"benchproof/kitchen/verify/written"
 )
 
@@ -75,30 +75,25 @@ type Report struct {
 type Checker struct {
 	Larder *food.Larder   // other names and weights of foods; nil for none
 	System measure.System // the show's cups and spoons, where the recipe says none
-	Topic  *topic.Model   // tells talk of the dish from other talk; nil for what was learnt
+	Models learnt.Models  // what was learnt; the zero Models are the program's own
 }
 
 // Check compares what the cues say with what r writes. Cues must be in the order
 // of their starts. It needs no punctuation and takes time in proportion to the
 // words and to the recipe's steps.
 func (c Checker) Check(r recipe.Recipe, cues []Cue) Report {
-	scale := same.Scale{Larder: c.Larder, System: r.System.Or(c.System)}
-	j := newJudge(about.Read(speech.Cut(cues), written.Read(r, c.Larder), scale, c.topic()))
-	j.conversions()
-	j.foods()
-	j.pairs()
-	j.steps()
-	j.heats()
-	j.times()
-	j.missing()
+	models := c.Models.OrOwn()
+	read := c.read(r, cues, models.Topic)
+	read.Reconcile()
+	j := newJudge(read, likelihoods{models})
+	j.run()
 	return j.report()
 }
 
-func (c Checker) topic() *topic.Model {
-	if c.Topic != nil {
-		return c.Topic
-	}
-	return topic.Learnt()
+// read ties the numbers of the cut to the recipe.
+func (c Checker) read(r recipe.Recipe, cues []Cue, topic *learnt.Model) *about.Reading {
+	scale := same.Scale{Larder: c.Larder, System: r.System.Or(c.System)}
+	return about.Read(speech.Cut(cues), written.Read(r, c.Larder), scale, topic)
 }
 
 // Clock writes a time in a cut as findings show it: "00:01:23.450".

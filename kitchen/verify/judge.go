@@ -6,6 +6,7 @@ import (
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/verify/about"
+	"benchproof/kitchen/verify/learnt"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
@@ -15,16 +16,67 @@ import (
 type judge struct {
 	*about.Reading
 	agreed   []bool // of each said number
+	stray    []bool // of each said number: nothing but its nearness ties it
+	doubted  []bool // of each said number: it seemed to disagree, and that was not believed
 	finding  []int  // of each said number: index into findings, −1 if none
 	findings []Finding
+	weigher  weigher
 }
 
-func newJudge(r *about.Reading) *judge {
-	j := &judge{Reading: r, agreed: make([]bool, len(r.Said)), finding: make([]int, len(r.Said))}
+// weigher tells whether what seems to be wrong is told, by its traits.
+type weigher interface {
+	tells(f Finding, traits []string) bool
+}
+
+// likelihoods weigh by what was learnt.
+type likelihoods struct{ learnt.Models }
+
+func (l likelihoods) tells(f Finding, traits []string) bool {
+	switch {
+	case slices.Contains(traits, short):
+		return slices.Contains(traits, byRule)
+	case f.Kind == NotSaid:
+		return l.Silence.Likelihood(traits) >= leastSilence
+	}
+	return l.Doubt.Likelihood(traits) <= mostDoubt
+}
+
+func newJudge(r *about.Reading, by weigher) *judge {
+	j := &judge{Reading: r, weigher: by, agreed: make([]bool, len(r.Said)), stray: make([]bool, len(r.Said)), doubted: make([]bool, len(r.Said)), finding: make([]int, len(r.Said))}
 	for i, t := range r.Ties {
 		j.agreed[i], j.finding[i] = t.Agrees, -1
 	}
 	return j
+}
+
+// run judges everything.
+func (j *judge) run() {
+	j.conversions()
+	j.foods()
+	j.pairs()
+	j.steps()
+	j.heats()
+	j.times()
+	j.asides()
+	j.strays()
+	j.missing()
+}
+
+// asides judges what words beside it take for another scene, where it is tied to the dish
+// all the same.
+func (j *judge) asides() {
+	for i, t := range j.Ties {
+		if !t.Aside || j.Said[i].Struck || j.agreed[i] || j.finding[i] >= 0 || j.IsCertain(j.Said[i]) {
+			continue
+		}
+		switch {
+		case t.Item >= 0 && j.Book.Items[t.Item].Line.HasAmount && j.Said[i].Kind != speech.Share && !j.EqualItem(j.Said[i], t.Item) && !j.isHarmless(i, t.Item):
+			line := j.Book.Items[t.Item].Line
+			j.found(i, Finding{Kind: Differs, Written: measureOf(line), Line: line.Text, Number: line.Number})
+		case t.Fact >= 0 && !t.Agrees:
+			j.differsFromStep(i, t.Fact)
+		}
+	}
 }
 
 // foods judges what is said of the ingredients.
@@ -32,7 +84,7 @@ func (j *judge) foods() {
 	of := make([][]int, len(j.Book.Items))
 	for i, t := range j.Ties {
 		switch {
-		case t.Aside && t.Foreign != "" && j.isAddedAside(i):
+		case t.Aside && t.Foreign != "" && !j.Said[i].Struck && !j.IsCertain(j.Said[i]):
 			j.judgeForeign(i, t.Foreign)
 		case t.Aside && !(t.Item >= 0 && j.EqualItem(j.Said[i], t.Item) && !j.Said[i].Struck):
 		case t.Foreign != "":
@@ -242,26 +294,18 @@ func (j *judge) steps() {
 		if t.Fact < 0 || t.Aside || t.Agrees || j.finding[i] >= 0 {
 			continue // what is in question beside its pair is told once
 		}
-		if j.Said[i].Kind == speech.Time && !j.IsFirm(i) && j.isFactSaidBefore(t.Fact, i) {
-			continue // more than likely about something else
-		}
-		f := j.Book.Facts[t.Fact]
-		text := f.Text
-		if f.Kind == speech.Heat {
-			text = settingFor(j.Said[i], f)
-		}
-		j.found(i, Finding{Kind: Differs, Written: text, Line: f.Line, Number: f.Number})
+		j.differsFromStep(i, t.Fact)
 	}
 }
 
-// isFactSaidBefore tells whether a number before i agrees with fact n.
-func (j *judge) isFactSaidBefore(n, i int) bool {
-	for p := range i {
-		if j.Ties[p].Fact == n && j.Ties[p].Agrees {
-			return true
-		}
+// differsFromStep finds that number i is not what fact n states.
+func (j *judge) differsFromStep(i, n int) {
+	f := j.Book.Facts[n]
+	text := f.Text
+	if f.Kind == speech.Heat {
+		text = settingFor(j.Said[i], f)
 	}
-	return false
+	j.found(i, Finding{Kind: Differs, Written: text, Line: f.Line, Number: f.Number})
 }
 
 // settingFor is the written setting of the oven that is said, all settings

@@ -21,18 +21,18 @@ func (j *judge) missing() {
 	}
 	for n, it := range j.Book.Items {
 		l := it.Line
-		if !l.HasAmount || l.ToTaste || l.Optional || about.Loose[l.Amount.Unit] || isMade(l) || j.isSaid(n) || j.isDoubtful(n) {
+		if !l.HasAmount || l.ToTaste || l.Optional || about.Loose[l.Amount.Unit] || isMade(l) || j.isSaid(n) {
 			continue
 		}
-		j.miss(j.whereFood(n), Finding{Written: measureOf(l), Line: l.Text, Number: l.Number})
+		j.miss(j.whereFood(n), Finding{Written: measureOf(l), Line: l.Text, Number: l.Number}, j.silenceOfItem(n))
 	}
 	var heats []written.Fact
 	leavesOut := j.leavesTimesOut()
 	for n, f := range j.Book.Facts {
 		switch {
-		case f.Kind == speech.Time && (f.Hands && leavesOut || f.Amount.To.Cmp(measure.Whole(1)) <= 0):
+		case f.Kind == speech.Time && f.Amount.To.Cmp(measure.Whole(1)) <= 0:
 			continue // "give it a minute" is hard to tell from a figure of speech
-		case f.Place < 0 || f.Total || f.Part || f.Kind == speech.Count || f.Kind == speech.Length || f.Kind == speech.Room || f.Kind == speech.Piece || j.isFactSaid(n) || j.isFactDoubtful(n):
+		case f.Place < 0 || f.Total || f.Part || f.Kind != speech.Time && f.Kind != speech.Heat || j.isFactSaid(n):
 			continue
 		case f.Kind == speech.Heat:
 			if slices.ContainsFunc(heats, func(h written.Fact) bool { return h.Text == f.Text }) {
@@ -40,7 +40,7 @@ func (j *judge) missing() {
 			}
 			heats = append(heats, f)
 		}
-		j.miss(j.whereStep(f.Place), Finding{Written: f.Text, Line: f.Line, Number: f.Number})
+		j.miss(j.whereStep(f.Place), Finding{Written: f.Text, Line: f.Line, Number: f.Number}, j.silenceOfFact(n, leavesOut))
 	}
 }
 
@@ -80,6 +80,9 @@ func (j *judge) isSaid(n int) bool {
 	for i, t := range j.Ties {
 		if t.Item == n && j.isBarePart(i, n) {
 			return true
+		}
+		if j.doubted[i] {
+			continue
 		}
 		if t.Portion != "" && j.isPortionOf(i, n) {
 			return true
@@ -179,6 +182,9 @@ var definite = speech.SetOf("the this that your my our")
 func (j *judge) isFactSaid(n int) bool {
 	f := j.Book.Facts[n]
 	for i, t := range j.Ties {
+		if j.doubted[i] {
+			continue
+		}
 		if t.Fact == n {
 			return true
 		}
@@ -269,9 +275,12 @@ func (j *judge) whereStep(place int) int {
 	return slices.Index(j.Places, place)
 }
 
-// miss adds a NotSaid finding at a word, −1 for nowhere.
-func (j *judge) miss(word int, f Finding) {
+// miss adds a NotSaid finding at a word, −1 for nowhere, if its traits speak for it.
+func (j *judge) miss(word int, f Finding, t traits) {
 	f.Kind, f.Cue = NotSaid, -1
+	if !j.weigher.tells(f, t) {
+		return
+	}
 	if word >= 0 {
 		f.Cue = j.Text.Words[word].Cue
 		f.At = j.Text.Cues[f.Cue].Start

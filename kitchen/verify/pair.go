@@ -87,13 +87,33 @@ func (j *judge) isConversion(i int, a, b speech.Said) bool {
 	case "for":
 		return j.SaysAgain(a.To, b.From) && listeners[next]
 	case "in", "each", "per", "a", "on":
-		if next == "old" || next == "new" {
+		if next == "old" || next == "new" || next == "the" && (j.Text.At(b.To+2) == "old" || j.Text.At(b.To+2) == "new") {
 			return j.SaysAgain(a.To, b.From) // "a pint and a half in old money"
 		}
 		return j.Text.Words[b.To-1].Stop != speech.None && j.SaysAgain(a.To, b.From) // "60 ml, that's a teaspoon in every hole"
 	}
-	return j.SaysAgain(a.To, b.From)
+	return j.SaysAgain(a.To, b.From) || j.isOtherSystem(b)
 }
+
+// isOtherSystem tells an amount in a system of measures that no line of the recipe uses for
+// its kind: then it says again what was said before.
+func (j *judge) isOtherSystem(s speech.Said) bool {
+	other := false
+	for _, it := range j.Book.Items {
+		for _, w := range same.Statements(it.Line) {
+			if w.Unit.Kind() == s.Unit.Kind() && !spoons[w.Unit] {
+				if isMetric(w.Unit) == isMetric(s.Unit) {
+					return false
+				}
+				other = true
+			}
+		}
+	}
+	return other && !spoons[s.Unit]
+}
+
+// spoons are units that every system has.
+var spoons = map[measure.Unit]bool{measure.Teaspoon: true, measure.Tablespoon: true, measure.Cup: true}
 
 // converts are the kinds of number that are said again in another system.
 var converts = map[speech.Kind]bool{speech.Measure: true, speech.Room: true, speech.Length: true}

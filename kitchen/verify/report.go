@@ -12,15 +12,16 @@ import (
 // found adds a finding about number i.
 func (j *judge) found(i int, f Finding) {
 	s := j.Said[i]
-	if f.Kind == Differs && j.Elsewhere[i] > j.most(i) || f.Kind == NotWritten && j.Elsewhere[i] > mostUnwritten && !(j.IsDoneTo(i) && j.Elsewhere[i] < mostOrdered) {
-		return
-	}
 	f.Cue = j.Text.Words[s.From].Cue
 	f.At = j.Text.Cues[f.Cue].Start
 	if f.Said == "" {
 		f.Said = j.Text.Quote(s.From, s.To)
 	}
 	f.Words = j.Text.Quote(max(0, s.From-7), min(len(j.Text.Words), s.To+7))
+	if !j.weigher.tells(f, j.traitsOf(i, f.Kind)) {
+		j.doubted[i] = true
+		return
+	}
 	if f.Kind == Differs {
 		f.Slip = j.slipOf(i)
 	}
@@ -29,41 +30,6 @@ func (j *judge) found(i int, f Finding) {
 		j.finding[i] = len(j.findings)
 	}
 	j.findings = append(j.findings, f)
-}
-
-// How likely a number may be about something else and still be told of.
-const (
-	mostElsewhere = 0.8
-	mostTimed     = 0.52
-	mostCounted   = 0.75 // of pieces
-	mostFirm      = 0.86 // where much speaks for what it is about
-	mostSlipped   = 0.92 // where it is plain how it was said wrong
-	mostOrdered   = 0.96 // where the host does something with it as well
-	mostAgain     = 0.1  // where the right one is said as well
-	mostHeatAgain = 0.4
-	mostUnwritten = 0.8
-)
-
-// most is that of a number that differs.
-func (j *judge) most(i int) float64 {
-	switch right := j.isSaidRight(i); {
-	case right && j.Said[i].Kind == speech.Heat:
-		return mostHeatAgain
-	case right:
-		return mostAgain
-	case j.isPlainSlip(i):
-		return mostSlipped
-	case j.IsFirm(i) && j.IsDoneTo(i), j.Said[i].Kind == speech.Heat && j.IsTarget(j.Said[i]):
-		return mostOrdered
-	case j.IsFirm(i) && j.Said[i].Kind == speech.Count && j.Ties[i].Fact >= 0:
-		return mostCounted
-	case j.IsFirm(i):
-		return mostFirm
-	}
-	if j.Said[i].Kind == speech.Time {
-		return mostTimed
-	}
-	return mostElsewhere
 }
 
 // isBeside tells whether one of two numbers only says the other again in another unit.

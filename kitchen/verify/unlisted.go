@@ -19,7 +19,7 @@ func (j *judge) judgeForeign(i int, food string) {
 	if s.Article && s.Unit == measure.Slice || s.Unit == measure.Drop || j.isDrawnOff(s) || j.isOnlyOpened(i) {
 		return // "with a slice of ham", "one drop of water"
 	}
-	if s.Kind == speech.Count && !j.IsInstruction(i) && !j.GoesIn(s.To) && !j.Text.Pronoun(s.To) && !j.IsSqueezed(s) && !j.IsAdded(s) {
+	if s.Article && s.Kind == speech.Count {
 		return
 	}
 	if n := j.unspokenLike(s, food); n >= 0 {
@@ -43,23 +43,6 @@ func (j *judge) unspokenLike(s speech.Said, food string) int {
 	}
 	return -1
 }
-
-// isAddedAside tells whether number i, which other words take for another scene, is of what
-// the host puts in all the same.
-func (j *judge) isAddedAside(i int) bool {
-	s, p := j.Said[i], j.Elsewhere[i]
-	if s.Struck || j.IsCertain(s) || j.Text.Near(s.From, s.To, 6, "once") {
-		return false
-	}
-	return p < mostAdded && j.isPutIn(i) || p < sureAdded
-}
-
-// How likely an amount of what the recipe does not have may be about something else, where
-// other words set another scene: if the host puts it in, and if it is only told.
-const (
-	mostAdded = 0.45
-	sureAdded = 0.12
-)
 
 // isPutIn tells whether the host puts in what number i measures: "a tablespoon of
 // vinegar goes in right now", "I finish it with 100 ml of cream".

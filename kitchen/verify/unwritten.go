@@ -12,10 +12,7 @@ var leastHeat = measure.Whole(40)
 // probe" where the recipe has no such thing.
 func (j *judge) heats() {
 	for i, s := range j.Said {
-		if s.Kind != speech.Heat || !j.isOpen(i) || j.finding[i] >= 0 || s.Bare && s.Oven == "" && !j.Text.Near(s.From, s.To, 6, "thermometer", "probe") {
-			continue
-		}
-		if s.Amount.From.Cmp(leastHeat) >= 0 && j.IsTarget(s) && j.Text.At(s.From-2) != "up" && !j.IsWeather(s) {
+		if s.Kind == speech.Heat && j.isOpen(i) && j.finding[i] < 0 && s.Amount.From.Cmp(leastHeat) >= 0 {
 			j.found(i, Finding{Kind: NotWritten})
 		}
 	}
@@ -24,16 +21,15 @@ func (j *judge) heats() {
 // times finds waits that no step writes: "then it goes in the fridge for an hour".
 func (j *judge) times() {
 	for i, s := range j.Said {
-		if s.Kind == speech.Time && (j.isOpen(i) || j.isIdle(i)) && j.finding[i] < 0 && !s.Each && (s.Amount.From.Cmp(leastWait) >= 0 && s.Amount.To.Cmp(mostWait) <= 0 && j.IsWait(i) || s.Amount.From.Cmp(leastGrilled) >= 0 && j.isWaitBehind(i)) {
+		if s.Kind == speech.Time && (j.isOpen(i) || j.isIdle(i)) && j.finding[i] < 0 && !s.Each && s.Amount.From.Cmp(leastGrilled) >= 0 && s.Amount.To.Cmp(mostWait) <= 0 {
 			j.found(i, Finding{Kind: NotWritten})
 		}
 	}
 }
 
-// The least time, in minutes, that is worth writing down, of a wait and under the grill,
-// and the longest wait that is no season.
+// The least time, in minutes, that is worth writing down, and the longest wait that is no
+// season.
 var (
-	leastWait    = measure.Whole(5)
 	leastGrilled = measure.Whole(2)
 	mostWait     = measure.Whole(31 * 24 * 60)
 )
@@ -41,22 +37,11 @@ var (
 // isWaitBehind tells whether what is done to the food follows a time: "drop it in a bucket
 // of water, 30 minutes, let it soak".
 func (j *judge) isWaitBehind(i int) bool {
-	s := j.Said[i]
-	if j.Elsewhere[i] < mostGrilled && j.Text.Near(s.From, s.To, 10, "grill", "broiler") {
-		return true // "I put the grill on over it, five minutes at the very end"
-	}
-	return j.Elsewhere[i] < mostWaited && j.Text.NearBehind(j.Said[i].To, 4, "soak", "steep", "marinate", "rest", "chill", "set", "rise", "prove", "grill", "broiler")
+	return j.Text.NearBehind(j.Said[i].To, 4, "soak", "steep", "marinate", "rest", "chill", "set", "rise", "prove", "grill", "broiler")
 }
 
 // isIdle tells whether time i differs from one that another number says rightly.
 func (j *judge) isIdle(i int) bool {
 	t := j.Ties[i]
-	return t.Fact >= 0 && !t.Agrees && !t.Aside && j.Elsewhere[i] < mostIdle && j.isSaidRight(i)
+	return t.Fact >= 0 && !t.Agrees && !t.Aside && j.isSaidRight(i)
 }
-
-// How likely such a time may be about something else.
-const (
-	mostWaited  = 0.35
-	mostGrilled = 0.5
-	mostIdle    = 0.25
-)

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/learnt"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/topic"
@@ -36,8 +37,9 @@ type Tie struct {
 	firm    bool   // much speaks for it: "200 grams of flour", "bake it for ten minutes"
 }
 
-// Read ties every number to what it is about.
-func Read(t speech.Text, b *written.Book, scale same.Scale, model *topic.Model) *Reading {
+// Read ties every number to what it seems to be about by what stands beside it; model
+// weighs whether the talk is of the dish. Reconcile then looks at all ties together.
+func Read(t speech.Text, b *written.Book, scale same.Scale, model *learnt.Model) *Reading {
 	r := &Reading{Text: t, Said: speech.Find(t), Book: b, Scale: scale}
 	for i := range r.Said {
 		r.Said[i].Oven = r.ovenOf(i)
@@ -45,7 +47,8 @@ func Read(t speech.Text, b *written.Book, scale same.Scale, model *topic.Model) 
 	r.Mentions = b.Mentions(t)
 	r.splitSums()
 	r.Places = place(b, t, nil)
-	r.weighTopic(model)
+	r.traits = topic.NewReader(r.Text, r.Book, r.Mentions, r.Said, r.isWritten)
+	r.Weigh(model)
 	r.Ties = make([]Tie, len(r.Said))
 	r.tieFoods()
 	r.carryOn()
@@ -55,7 +58,6 @@ func Read(t speech.Text, b *written.Book, scale same.Scale, model *topic.Model) 
 			r.tieFact(i)
 		}
 	}
-	r.reconcile()
 	return r
 }
 
@@ -145,12 +147,11 @@ func (r *Reading) isPlainlyAside(s speech.Said) bool {
 // conditionReach is how many words before a number a condition leaves no doubt.
 const conditionReach = 4
 
-// weighTopic tells of each number how likely it is about something else.
-func (r *Reading) weighTopic(model *topic.Model) {
-	r.traits = topic.NewReader(r.Text, r.Book, r.Mentions, r.Said, r.isWritten)
+// Weigh tells of each number how likely it is about something else.
+func (r *Reading) Weigh(model *learnt.Model) {
 	r.Elsewhere = make([]float64, len(r.Said))
 	for i := range r.Said {
-		r.Elsewhere[i] = model.Elsewhere(r.traits, i)
+		r.Elsewhere[i] = topic.Elsewhere(model, r.traits, i)
 	}
 }
 
@@ -163,6 +164,9 @@ func (r *Reading) isWritten(s speech.Said) bool {
 	}
 	return slices.ContainsFunc(r.Book.Facts, func(f written.Fact) bool { return EqualFact(s, f) })
 }
+
+// Known is the share of the words around number i that the cut has, from 0 to 1.
+func (r *Reading) Known(i int) float64 { return r.traits.Known(i) }
 
 // Traits gives what the talk around number i is like.
 func (r *Reading) Traits(i int) []string { return r.traits.Of(i) }

@@ -21,8 +21,8 @@ const (
 	leastMoved  = 1.5 // the score of a fact that a number may be moved to
 )
 
-// reconcile ties numbers to what they equal.
-func (r *Reading) reconcile() {
+// Reconcile ties numbers to what they equal.
+func (r *Reading) Reconcile() {
 	r.yolks()
 	r.correct()
 	for i, s := range r.Said {

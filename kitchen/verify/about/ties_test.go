@@ -9,9 +9,9 @@ import (
 	"benchproof/kitchen/food"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/verify/about"
+	"benchproof/kitchen/verify/learnt"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
-	"benchproof/kitchen/verify/topic"
 	"benchproof/kitchen/verify/written"
 	"benchproof/seed"
 )
@@ -55,7 +55,9 @@ Method
 
 func heard(text string) *about.Reading {
 	b := written.Read(recipe.Reader{Larder: larder}.Read(tart), larder)
-	return about.Read(speech.Cut([]speech.Cue{{End: 4 * time.Second, Text: text}}), b, same.Scale{Larder: larder}, topic.Learnt())
+	r := about.Read(speech.Cut([]speech.Cue{{End: 4 * time.Second, Text: text}}), b, same.Scale{Larder: larder}, learnt.Own().Topic)
+	r.Reconcile()
+	return r
 }
 
 // ties writes what each number is about: "100 g = 100 g butter".
@@ -367,7 +369,7 @@ func TestIsUnitSlip(t *testing.T) {
 
 func TestNothingToRead(t *testing.T) {
 	b := written.Read(recipe.Recipe{}, nil)
-	r := about.Read(speech.Cut([]speech.Cue{{Text: "two hundred grams of flour for ten minutes at 180 degrees"}}), b, same.Scale{}, topic.Learnt())
+	r := about.Read(speech.Cut([]speech.Cue{{Text: "two hundred grams of flour for ten minutes at 180 degrees"}}), b, same.Scale{}, learnt.Own().Topic)
 	for _, tie := range r.Ties {
 		if tie.Item >= 0 || tie.Fact >= 0 {
 			t.Errorf("tied to nothing: %+v", tie)

@@ -63,7 +63,7 @@ var aDay = measure.Whole(24 * 60)
 // Allows tells whether a said time is one that "at least" or "up to" a written one
 // allows.
 func Allows(said, written speech.Said) bool {
-	return written.AtLeast && said.Amount.From.Cmp(written.Amount.From) >= 0 ||
+	return written.AtLeast && !said.AtLeast && said.Amount.From.Cmp(written.Amount.From) >= 0 ||
 		written.AtMost && said.AtMost && said.Amount.To.Cmp(written.Amount.To) <= 0 && written.Amount.To.Cmp(aDay) < 0
 }
 

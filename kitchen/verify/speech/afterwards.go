@@ -138,7 +138,9 @@ func (t Text) elided(all []Said) {
 		unit := measure.Minute
 		switch {
 		case i > 0 && all[i-1].Kind == Time && (t.isElidedTime(*s, all[i-1]) || t.isMoreTime(*s, all[i-1])):
-			unit = all[i-1].Unit
+			if unit = all[i-1].Unit; unit == measure.Second && s.From-all[i-1].To > besideSeconds {
+				unit = measure.Minute // "a mess for ten seconds … let it simmer for five"
+			}
 		case !t.isGivenTime(*s):
 			continue
 		}
@@ -146,6 +148,9 @@ func (t Text) elided(all []Said) {
 		s.Amount.Range = s.Amount.Range.Scale(minutesIn[unit])
 	}
 }
+
+// besideSeconds is how many words behind a time in seconds another goes on with them.
+const besideSeconds = 6
 
 // mostBare is the longest time, in minutes, that is said without its unit.
 const mostBare = 90

@@ -32,7 +32,7 @@ func (t Text) degrees(s *Said) bool {
 	if said {
 		s.To, s.Bare = k, false
 	}
-	if isOvenNumber(number{value: s.Amount.From}) && t.scaleWords(s) {
+	if s.Amount.From.IsWhole() && t.scaleWords(s) {
 		said = true
 	}
 	before := *s

@@ -138,12 +138,12 @@ func (t Text) isOtherOven(n, m number) bool {
 var scales = map[string]string{"celsius": "C", "centigrade": "C", "metric": "C", "europe": "C", "europeans": "C",
 	"fahrenheit": "F", "american": "F", "americans": "F", "america": "F"}
 
-var scaleLinks = SetOf("in for if you're you my the those of you on your over friends folks all")
+var scaleLinks = SetOf("in for if you're you my the those of you on your over friends folks all side scale if")
 
 // scaleWords reads the scale behind a setting: "230 for the Celsius crowd", "350 for
 // my American friends", "390 in old money".
 func (t Text) scaleWords(s *Said) bool {
-	if s.Scale != "" || s.Amount.From.Cmp(measure.Whole(100)) < 0 || !t.near(s.From, fanNear, ovens) && !t.near(s.From, fanNear, heated) && !t.near(s.From, fanNear, SetOf("gas")) {
+	if s.Scale != "" || s.Amount.From.Cmp(measure.Whole(40)) < 0 || s.Amount.From.Cmp(measure.Whole(100)) < 0 && !t.near(s.From, 6, SetOf("degrees fahrenheit celsius")) || !t.near(s.From, fanNear, ovens) && !t.near(s.From, fanNear, heated) && !t.near(s.From, fanNear, SetOf("gas")) {
 		return false
 	}
 	for i := s.To; i < s.To+scaleReach && i < len(t.Words) && t.Words[i-1].Stop != Sentence; i++ {

@@ -1,20 +1,18 @@
-package topic
+package learnt
 
 import (
-	_ "embed"
 	"fmt"
 	"math"
 	"strconv"
 	"strings"
-	"sync"
 )
 
-// Model holds the weights of the traits. It is never changed once read.
+// Model holds the weights of traits. It is never changed once read.
 type Model struct {
-	weights map[string]float64 // of each trait; above 0 speaks for something else
+	weights map[string]float64
 }
 
-// Bias is the trait that every number has.
+// Bias is the trait that everything has.
 const Bias = "bias"
 
 // Of makes a model of weights.
@@ -23,28 +21,21 @@ func Of(weights map[string]float64) *Model { return &Model{weights: weights} }
 // Weight gives the weight of a trait, 0 if it has none.
 func (m *Model) Weight(trait string) float64 { return m.weights[trait] }
 
-// Elsewhere is how likely number i of a cut is about something else than the dish, from 0
-// to 1: the fewer words there are around it, the nearer to one half.
-func (m *Model) Elsewhere(r *Reader, i int) float64 {
+// WeightOf is the same for a trait in bytes, without a copy of it.
+func (m *Model) WeightOf(trait []byte) float64 { return m.weights[string(trait)] }
+
+// Likelihood is how likely something with these traits is what the model was learnt
+// for, from 0 to 1.
+func (m *Model) Likelihood(traits []string) float64 {
 	sum := m.weights[Bias]
-	r.Each(i, func(trait []byte) { sum += m.weights[string(trait)] })
-	return Logistic(sum * r.Known(i))
+	for _, trait := range traits {
+		sum += m.weights[trait]
+	}
+	return Logistic(sum)
 }
 
 // Logistic turns the sum of weights into a likelihood: 1 / (1 + e^−sum).
 func Logistic(sum float64) float64 { return 1 / (1 + math.Exp(-sum)) }
-
-//go:embed weights.txt
-var learnt string
-
-// Learnt gives the model that comes with the program.
-var Learnt = sync.OnceValue(func() *Model {
-	m, err := Read(learnt)
-	if err != nil {
-		panic(err) // the file is part of the program
-	}
-	return m
-})
 
 // Read reads weights: a line each, the weight, a tab and the trait; a line that
 // begins with # is a remark. Its error names the line.
