@@ -39,7 +39,7 @@ func (m mark) isPlanted() bool { return m.kind != "agrees" && m.kind != "other" 
 // first tried.
 func (c cut) heldOut() bool {
 	n, _, _ := strings.Cut(c.name, "-")
-	return n >= "17" && n <= "18" || n >= "za" && n < "zb" || n >= "ze"
+	return n >= "17" && n <= "18" || n >= "za" && n < "zb" || n >= "zw"
 }
 
 var checker = func() verify.Checker {

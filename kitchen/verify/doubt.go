@@ -8,6 +8,7 @@ import (
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/verify/about"
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 )
 
@@ -61,6 +62,9 @@ func (j *judge) traitsOf(i int, kind Kind) []string {
 	}
 	j.tellOthers(&t, i)
 	j.tellAround(&t, i)
+	for _, trait := range slices.Clone(t[1:]) {
+		t.add(t[0] + "|" + trait) // what speaks for one kind of finding may not for another
+	}
 	return t
 }
 
@@ -82,7 +86,7 @@ func (j *judge) tiedTo(i int) string {
 // tellTopic tells how likely the talk is about something else, in steps that add up.
 func (j *judge) tellTopic(t *traits, i int) {
 	p := j.Elsewhere[i]
-	logit := math.Log((p+tiny)/(1-p+tiny))
+	logit := math.Log((p + tiny) / (1 - p + tiny))
 	for least := -7; least <= 5; least++ {
 		t.addIf(logit > float64(least), "elsewhere>"+strconv.Itoa(least))
 	}
@@ -107,6 +111,7 @@ func (j *judge) tellNumber(t *traits, i int) {
 	t.addIf(j.Text.Pronoun(s.To), "pronoun")
 	t.addIf(s.Kind == speech.Heat && j.IsTarget(s), "target")
 	t.addIf(j.GoesIn(s.To), "goes in")
+	t.addIf(j.saysTotal(s) || j.Text.NearBehind(s.To, 4, "whole", "lot"), "total")
 	t.addIf(j.IsAdded(s), "added")
 	t.addIf(j.IsDoneTo(i), "done to")
 	t.addIf(j.IsInstruction(i), "instruction")
@@ -117,6 +122,7 @@ func (j *judge) tellNumber(t *traits, i int) {
 		t.addIf(j.IsWait(i), "wait")
 		t.addIf(j.isWaitBehind(i), "wait behind")
 		t.addIf(j.IsTold(s), "told")
+		t.addIf(j.IsPast(s), "past")
 		t.addStep("minutes", math.Log2(math.Max(1, s.Amount.To.Float())), 1, 10)
 	}
 	t.addIf(s.Kind == speech.Heat && j.IsWeather(s), "weather")
@@ -127,7 +133,9 @@ func (j *judge) tellNumber(t *traits, i int) {
 func (j *judge) tellTie(t *traits, i int, kind Kind) {
 	t.addIf(j.IsFirm(i), "firm")
 	t.addIf(j.Ties[i].Of, "part")
+	t.addIf(j.isUnlisted(i), "unlisted")
 	t.addIf(j.Ties[i].Aside, "aside")
+	t.addIf(j.IsCertain(j.Said[i]), "certainly aside")
 	if kind == Pair && i+1 < len(j.Said) {
 		t.addIf(j.SaysAgain(j.Said[i].To, j.Said[i+1].From), "says again")
 		t.addStep("apart", float64(j.Said[i+1].From-j.Said[i].To), 3, 6)
@@ -142,7 +150,10 @@ func (j *judge) tellTie(t *traits, i int, kind Kind) {
 // tellItem tells how number i stands to the line that it is tied to.
 func (j *judge) tellItem(t *traits, i, n int) {
 	s, item := j.Said[i], j.Book.Items[n]
-	t.tellRatio(j, s, item.Line.Amount, item.Line, "ratio")
+	t.tellRatio(j, s, j.closest(s, item.Line), item.Line, "ratio")
+	if i > 0 && j.Ties[i-1].Item == n && j.SaysAgain(j.Said[i-1].To, s.From) {
+		t.add("restates what " + j.standing(i-1))
+	}
 	t.addStep("gap", math.Sqrt(float64(j.GapTo(i, n))), 1, 6)
 	t.add("numbers of it " + strconv.Itoa(min(j.countTied(i, func(u about.Tie) bool { return u.Item == n }), 3)))
 	here := j.Book.States[j.PlaceOf(i)]
@@ -150,6 +161,16 @@ func (j *judge) tellItem(t *traits, i, n int) {
 	t.addIf(slices.Contains(here.Uses, n), "used here")
 	t.addIf(s.Unit == item.Line.Amount.Unit, "same unit")
 	t.addIf(s.Unit.Kind() == item.Line.Amount.Unit.Kind(), "same kind of unit")
+}
+
+// closest is the amount of a line, of those that it states, that is of a number's kind.
+func (j *judge) closest(s speech.Said, l recipe.Line) measure.Amount {
+	for _, w := range same.Statements(l) {
+		if w.Unit.Kind() == s.Unit.Kind() {
+			return w
+		}
+	}
+	return l.Amount
 }
 
 // tellFact tells how number i stands to what a step states.

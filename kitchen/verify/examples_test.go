@@ -71,4 +71,3 @@ func (c cut) leftOut(models learnt.Models) []example {
 	}
 	return all
 }
-

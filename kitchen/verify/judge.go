@@ -66,7 +66,7 @@ func (j *judge) run() {
 // all the same.
 func (j *judge) asides() {
 	for i, t := range j.Ties {
-		if !t.Aside || j.Said[i].Struck || j.agreed[i] || j.finding[i] >= 0 || j.IsCertain(j.Said[i]) {
+		if !t.Aside || j.Said[i].Struck || j.agreed[i] || j.finding[i] >= 0 {
 			continue
 		}
 		switch {
@@ -84,7 +84,7 @@ func (j *judge) foods() {
 	of := make([][]int, len(j.Book.Items))
 	for i, t := range j.Ties {
 		switch {
-		case t.Aside && t.Foreign != "" && !j.Said[i].Struck && !j.IsCertain(j.Said[i]):
+		case t.Aside && t.Foreign != "" && !j.Said[i].Struck:
 			j.judgeForeign(i, t.Foreign)
 		case t.Aside && !(t.Item >= 0 && j.EqualItem(j.Said[i], t.Item) && !j.Said[i].Struck):
 		case t.Foreign != "":
@@ -132,7 +132,7 @@ func (j *judge) judgeItem(n int, said []int) {
 		j.agree(said) // "salt, to taste": any amount will do
 		return
 	}
-	open := j.parts(n, said)
+	open := j.parts(n, slices.DeleteFunc(said, j.isOfPortion))
 	for _, i := range open {
 		if j.finding[i] >= 0 {
 			continue // a conversion that is in question is told once
@@ -147,6 +147,17 @@ func (j *judge) judgeItem(n int, said []int) {
 		}
 		j.found(i, Finding{Kind: Differs, Written: measureOf(line), Line: line.Text, Number: line.Number})
 	}
+}
+
+// isOfPortion tells what goes into each of several, which is the line's amount only by its
+// name; it is about nothing then.
+func (j *judge) isOfPortion(i int) bool {
+	s := j.Said[i]
+	if !s.Each || s.Kind != speech.Measure || s.Unit.Kind() == measure.Count || j.EqualItem(s, j.Ties[i].Item) {
+		return false
+	}
+	j.Ties[i].Item = -1
+	return true
 }
 
 // isAPortion tells whether any step states just what number i says of line n's food.
@@ -188,8 +199,6 @@ func (j *judge) isHarmless(i, n int) bool {
 	case j.isTheTin(i, n):
 		return true
 	case about.Loose[s.Amount.Unit] && !about.Loose[l.Amount.Unit], !j.Scale.Comparable(s, l):
-		return true
-	case same.Elided(s) && !j.EqualItem(s, n) && !j.isList(i):
 		return true
 	case s.Size && l.Packs.Unit == "", j.isOtherPiece(s, n), isThisOne(s) && l.Amount.Unit.Kind() != measure.Count:
 		return true

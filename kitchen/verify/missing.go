@@ -201,7 +201,7 @@ func (j *judge) isFactSaid(n int) bool {
 			return true
 		}
 	}
-	return f.Night && j.isOverNight() || j.isSaidBare(f)
+	return f.Night && j.isOverNight() || f.Place >= 0 && j.isSaidBare(f)
 }
 
 // isOverNight tells whether the talk says in other words that something takes a

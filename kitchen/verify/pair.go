@@ -12,6 +12,7 @@ import (
 // in question with one beside it is not held against the next as well.
 func (j *judge) pairs() {
 	for i := 0; i+1 < len(j.Said); i++ {
+		j.takeHeat(i)
 		if j.finding[i] >= 0 || !j.isPair(i) {
 			continue
 		}
@@ -31,6 +32,33 @@ func (j *judge) pairs() {
 		j.found(i, f)
 		j.finding[i+1] = j.finding[i]
 	}
+}
+
+// takeHeat takes a bare number for a heat where it says a heat again on the other scale: "four
+// hundred and twenty five degrees, and for my friend in Norway that's a hundred and sixty of
+// yours".
+func (j *judge) takeHeat(i int) {
+	a, b := j.Said[i], &j.Said[i+1]
+	if a.Kind != speech.Heat || b.Kind != speech.Count || b.Unit != "" || j.Ties[i+1].Item >= 0 || j.Ties[i+1].Fact >= 0 || b.From-a.To > pairAgainReach || b.Amount.From.Cmp(leastSetting) < 0 || !j.isCalled(b.From) || j.Text.NearBehind(b.To, 6, "fan") {
+		return
+	}
+	scale := a.Scale
+	if n := j.Ties[i].Fact; scale == "" && n >= 0 && len(j.Book.Facts[n].Heats) > 0 {
+		scale = j.Book.Facts[n].Heats[0].Scale
+	}
+	if other := map[string]string{"C": "F", "F": "C"}[scale]; other != "" {
+		b.Kind, b.Scale, j.Ties[i+1].Aside = speech.Heat, other, false
+		j.Said[i].Scale = scale
+	}
+}
+
+// isCalled tells whether "that's", "about" or the like stands right before a word.
+func (j *judge) isCalled(k int) bool {
+	switch j.Text.At(k - 1) {
+	case "that's", "is", "about", "that'd", "be":
+		return true
+	}
+	return false
 }
 
 // conversionReach is how many words may stand between an amount and the same again in
@@ -78,7 +106,7 @@ func (j *judge) isConversion(i int, a, b speech.Said) bool {
 		return false
 	}
 	kind := a.Unit.Kind()
-	if kind != b.Unit.Kind() || kind != measure.Mass && kind != measure.Volume && kind != measure.Length || isMetric(a.Unit) == isMetric(b.Unit) || j.isOfAnother(i) {
+	if kind != b.Unit.Kind() || kind != measure.Mass && kind != measure.Volume && kind != measure.Length || isMetric(a.Unit) == isMetric(b.Unit) && !(a.Unit != b.Unit && j.SaysAgain(a.To, b.From) && j.isCalled(b.From)) || j.isOfAnother(i) {
 		return false
 	}
 	switch next := j.Text.At(b.To + 1); j.Text.At(b.To) {
@@ -130,7 +158,7 @@ const againReach = 4
 
 // listeners are words for whom an amount is said again: "about two pounds for my people
 // overseas".
-var listeners = speech.SetOf("my our you your those them anyone anybody everyone everybody people folks viewers friends americans")
+var listeners = speech.SetOf("all my our you your those them anyone anybody everyone everybody people folks viewers friends americans")
 
 // isMetric tells whether a unit is one of the metric system's.
 func isMetric(u measure.Unit) bool {

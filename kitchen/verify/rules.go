@@ -2,6 +2,7 @@ package verify
 
 import (
 	"benchproof/kitchen/measure"
+	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 )
 
@@ -25,7 +26,12 @@ func (j *judge) isByRule(i int, kind Kind) bool {
 	case t.Fact >= 0 && j.Said[i].Kind == speech.Time:
 		return !t.Aside && (j.IsFirm(i) || !j.isFactSaidBefore(t.Fact, i))
 	}
-	return !t.Aside && !j.isSaidRight(i)
+	return !t.Aside && !j.isSaidRight(i) && !j.isUnlisted(i)
+}
+
+// isUnlisted tells a bare number that stands in no list of amounts.
+func (j *judge) isUnlisted(i int) bool {
+	return j.Ties[i].Item >= 0 && same.Elided(j.Said[i]) && !j.isList(i)
 }
 
 // isForeignByRule tells whether the host puts in what the recipe does not have.

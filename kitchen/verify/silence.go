@@ -18,7 +18,7 @@ import (
 // said was learnt.
 
 // leastSilence is how likely something must be left out to be told of.
-const leastSilence = 0.4
+const leastSilence = 0.45
 
 // leastWords is how many words a cut has of which more is known than what the rules know.
 const leastWords = 150
@@ -36,6 +36,7 @@ func (j *judge) silenceOfItem(n int) traits {
 	j.tellNearest(&t, "open", n, j.isOpen)
 	j.tellNearest(&t, "differs", n, func(i int) bool { return j.standing(i) == "differs" })
 	j.tellNearest(&t, "doubted", n, func(i int) bool { return j.doubted[i] && j.Ties[i].Item == n })
+	j.tellNearest(&t, "told", n, func(i int) bool { return j.finding[i] >= 0 && j.Ties[i].Item != n })
 	j.tellNearest(&t, "aside", n, func(i int) bool { return j.standing(i) == "aside" })
 	j.tellNearest(&t, "equal", n, func(i int) bool { return j.EqualItem(j.Said[i], n) && !j.Said[i].Struck })
 	j.tellNearest(&t, "same figure", n, func(i int) bool { return same.Ranges(j.Said[i].Amount.Range, line.Amount.Range) && !j.Said[i].Struck })

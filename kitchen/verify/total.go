@@ -17,10 +17,10 @@ func (j *judge) isTotal(s speech.Said, n int) bool {
 	if j.Text.At(s.From-1) == "that's" && j.Text.At(s.To) == "of" && !j.namesNear(n, s.To) {
 		return j.isTotalOf(s, n, 2) // "a cup of cream, so that's four cups of wet"
 	}
-	if !j.Text.Near(s.From, s.To, 7, "total", "altogether", "together") && !j.isInAll(s) {
+	if !j.saysTotal(s) {
 		return false
 	}
-	if j.isTotalOf(s, n, 2) || j.isTotalOf(s, n, 3) {
+	if !j.Text.Pronoun(s.To) && j.isTotalOf(s, n, 2) || !j.Text.Pronoun(s.To) && j.isTotalOf(s, n, 3) {
 		return true
 	}
 	sum := measure.Amount{}
@@ -36,6 +36,11 @@ func (j *judge) isTotal(s speech.Said, n int) bool {
 	}
 	same, _ := j.Scale.Amount(s, sum, line)
 	return same
+}
+
+// saysTotal tells whether words beside an amount make it a whole of several.
+func (j *judge) saysTotal(s speech.Said) bool {
+	return j.Text.Near(s.From, s.To, 7, "total", "altogether", "together") || j.isInAll(s)
 }
 
 // namesNear tells whether item n is named right behind a word.

@@ -19,7 +19,7 @@ func (j *judge) judgeForeign(i int, food string) {
 	if s.Article && s.Unit == measure.Slice || s.Unit == measure.Drop || j.isDrawnOff(s) || j.isOnlyOpened(i) {
 		return // "with a slice of ham", "one drop of water"
 	}
-	if s.Article && s.Kind == speech.Count {
+	if s.Kind == speech.Count && (s.Article || isThisOne(s) && !j.IsDoneTo(i) && !j.IsAdded(s) && !j.IsSqueezed(s) && !j.IsInstruction(i)) {
 		return
 	}
 	if n := j.unspokenLike(s, food); n >= 0 {

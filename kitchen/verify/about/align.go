@@ -176,9 +176,12 @@ func (r *Reading) optionsOf(i, first int) []option {
 		case r.isMissing(mm), isPoured(s.Unit) && r.isOnlyCounted(mm):
 		case mm.To <= s.From:
 			before = append(before, m)
-		case behind < 0 && mm.To > s.To && r.reaches(i, mm):
+		case behind < 0 && mm.To > s.To && r.reaches(i, mm) && !(r.Text.Pronoun(s.To) && r.Text.Words[min(s.To+1, len(r.Text.Words)-1)].Stop != speech.None):
 			behind = m
 		}
+	}
+	if n := len(before); n > 0 && r.Text.Pronoun(s.To) && s.From-r.Mentions[before[n-1]].To <= backOf {
+		behind = -1 // "allspice, ground, two tablespoons of that, salt"
 	}
 	adjacent := len(before) > 0 && s.From-r.Mentions[before[len(before)-1]].To <= 1 && r.Text.At(s.To) != "of"
 	beyond := behind >= 0 && r.Text.At(s.To) == "of" && r.isPlaced(s.To, r.Mentions[behind].From) // "three sprigs of rosemary inside the bird"
@@ -211,6 +214,9 @@ func (r *Reading) optionsOf(i, first int) []option {
 	return nil
 }
 
+// backOf is how many words before "two tablespoons of that" its food may stand.
+const backOf = 12
+
 // isPlaced tells whether a word of place stands between two words.
 func (r *Reading) isPlaced(from, to int) bool {
 	for k := from; k < to; k++ {
@@ -224,21 +230,24 @@ func (r *Reading) isPlaced(from, to int) bool {
 
 // isMissing tells a food that is named for not being there: "with no sugar in it".
 func (r *Reading) isMissing(m written.Mention) bool {
-	switch r.Text.At(m.From - 1) {
-	case "no", "without":
-		return true
+	k := m.From - 1
+	if w := r.Text.At(k); w == "the" || w == "any" {
+		k--
 	}
-	return false
+	return r.Text.At(k) == "no" || r.Text.At(k) == "without"
 }
 
 // scoreBehind weighs a food behind its amount.
 func (r *Reading) scoreBehind(s speech.Said, m written.Mention) float64 {
 	score := 1.2 - 0.15*float64(max(m.From-s.To, 0)) + r.scoreValue(s, m)
-	if r.isOf(s.To) {
+	if r.isOf(s.To) && m.From-s.To <= mostOf {
 		score += 1.15
 	}
 	if r.Text.Words[s.To-1].Stop == speech.Clause {
 		score -= 1.5
+	}
+	if r.Text.Pronoun(s.To) {
+		score -= 1.5 // "1 teaspoon of that. Cinnamon, a teaspoon"
 	}
 	if s.Kind != speech.Share && r.Text.At(s.To) == "and" {
 		score -= 1.2 // "sugar, 75 grams, and currants"
@@ -251,6 +260,9 @@ func (r *Reading) scoreBehind(s speech.Said, m written.Mention) float64 {
 	}
 	return score
 }
+
+// mostOf is how many words behind "of" what is measured may stand.
+const mostOf = 6
 
 // isOf tells whether word k ties an amount to the food behind it: "of", "from the".
 func (r *Reading) isOf(k int) bool {

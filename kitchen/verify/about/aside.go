@@ -124,7 +124,10 @@ const certainReach = 14
 
 // IsCertain tells whether one of them stands beside a number.
 func (r *Reading) IsCertain(s speech.Said) bool {
-	from, to := max(0, s.From-certainReach), min(len(r.Text.Words), s.To+sceneAhead)
+	from, to := s.From, min(len(r.Text.Words), s.To+sceneAhead)
+	for from > 0 && s.From-from < certainReach && r.Text.Words[from-1].Stop != speech.Sentence {
+		from--
+	}
 	return r.anyPhrase(certain, from, to)
 }
 
@@ -353,6 +356,17 @@ func (r *Reading) IsTold(s speech.Said) bool {
 		mine = mine || w == "i" && r.Text.At(k+1) != "tell" && r.Text.At(k+1) != "mean" && (k > s.From-5 || strings.HasSuffix(r.Text.At(k+1), "ed") || strings.HasSuffix(r.Text.At(k+2), "ed"))
 	}
 	return mine || story && r.elsewhere(s) > surelyOurs
+}
+
+// IsPast tells whether one of the words of a story stands right before a time, whatever the rest
+// of the talk is like: "she stayed for forty minutes".
+func (r *Reading) IsPast(s speech.Said) bool {
+	for k := s.From - 1; k >= 0 && k >= s.From-4 && !r.Text.Parts(k); k-- {
+		if w := r.Text.At(k); told[w] || strings.HasSuffix(w, "ed") && !written.IsClass(w) {
+			return true
+		}
+	}
+	return false
 }
 
 // elsewhere is how likely a number is about something else.

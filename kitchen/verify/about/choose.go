@@ -20,7 +20,7 @@ func (r *Reading) choose(i int, m written.Mention) int {
 		it := r.Book.Items[n]
 		score := r.usedHere(n, s.From, m.To+3) + 3*r.namedNear(s.From, it.Component)
 		if r.EqualItem(s, n) {
-			score += 3
+			score += equalAmong
 		}
 		if it.Component == going {
 			score++
@@ -43,9 +43,12 @@ func (r *Reading) choose(i int, m written.Mention) int {
 	return best
 }
 
+// equalAmong is what it weighs that the amounts agree with one of several lines.
+const equalAmong = 4.5
+
 // toldApart is more than the amounts' agreement: who says "half a cup of the dark
 // brown" of two sugars does not mean the white.
-const toldApart = 4
+const toldApart = 5.5
 
 // isToldApart tells whether a word behind "of" but the noun that is common to them is in the
 // name of item n alone of the items that can be meant.

@@ -18,6 +18,7 @@ const (
 	scoreEqual   = 1.7  // the values agree
 	scoreOven    = 1.2  // both are an oven's
 	scoreUnit    = 0.3  // both are hours, or both minutes
+	scoreKeeps   = 1.5  // both say how long something keeps
 	scoreVerb    = 1.0  // both have the same verb
 	scoreImplied = 1.2  // a time right behind an oven's setting, and one of baking
 	scoreNext    = 0.3  // the next time in the method
@@ -51,6 +52,9 @@ func (r *Reading) claimOf(i int, s speech.Said, n int, around []near) claim {
 	c.equal = EqualFact(s, c.f)
 	c.shared = r.sharedWords(c.f, around)
 	c.verb = r.scoreVerb(i, s, c.f)
+	if s.Kind == speech.Time && r.isOfKeeping(s) && (c.f.Clause["keep"] || c.f.Clause["freeze"]) {
+		c.verb = scoreKeeps // "it's good for a week"
+	}
 	c.place, c.distance = r.scorePlace(s, c.f)
 	if goneOn := r.goneOn(i, c.f); goneOn >= 0 && goneOn < c.distance {
 		c.place, c.distance = max(c.place, scoreGoneOn), goneOn
@@ -245,7 +249,7 @@ func (r *Reading) isYield(i, n int) bool {
 	if slices.Contains(r.Book.Facts[n].Nouns, "serving") {
 		return !r.IsFactTied(n, i) && r.feeds(s)
 	}
-	return !r.IsFactTied(n, i) && (r.isAllOfThem(s) || r.isMade(s) || r.Text.Near(s.From, s.To, 6, "makes", "make", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into", "keep", "keeps"))
+	return !r.IsFactTied(n, i) && (r.isAllOfThem(s) || r.isMade(s) || r.Text.Near(s.From, s.To, 6, "makes", "make", "have", "serves", "serve", "feeds", "feed", "gives", "yields", "get", "into", "keep", "keeps"))
 }
 
 // feeds tells whether the words before a number say that a dish is for so many: "it

@@ -20,6 +20,9 @@ func (r *Reading) tieFact(i int) {
 	if r.isPiece(s) {
 		s.Kind = speech.Piece
 	}
+	if s.Kind == speech.Measure && s.Unit.Kind() != measure.Count {
+		return
+	}
 	if s.Kind == speech.Count || s.Kind == speech.Measure {
 		nouns = written.Nouns(r.Text, s)
 		if len(nouns) == 0 && (r.isAllOfThem(s) || r.isMade(s)) {
@@ -84,12 +87,25 @@ func (r *Reading) isPiece(s speech.Said) bool {
 	if s.Kind != speech.Measure || kind != measure.Mass && kind != measure.Volume {
 		return false
 	}
-	if s.Each {
+	if s.Each || kind == measure.Mass && r.isOfEach(s) {
 		return true
 	}
 	w := r.Text.At(s.To)
 	return (w == "a" || w == "per" || w == "the" || w == "apiece") && s.To+1 < len(r.Text.Words) && r.isPieceNoun(r.Text.Words[s.To+1].Stem)
 }
+
+// isOfEach tells "each of them wants to be about a hundred and fifty gram".
+func (r *Reading) isOfEach(s speech.Said) bool {
+	for k := s.From - 1; k >= 0 && k >= s.From-eachBack && !r.Text.Parts(k) && !speech.IsNumberWord(r.Text.At(k)); k-- {
+		if r.Text.At(k) == "each" {
+			return r.Text.At(s.To) != "of"
+		}
+	}
+	return false
+}
+
+// eachBack is how many words before what one of several weighs "each" may stand.
+const eachBack = 8
 
 // isPieceNoun tells whether a step counts pieces by a noun, as a stem.
 func (r *Reading) isPieceNoun(noun string) bool {

@@ -18,6 +18,9 @@ func (r *Reading) tieForeign(i int) bool {
 		k++
 	}
 	of := words[k].Text == "of"
+	if of && r.Text.Pronoun(k) && words[k+1].Stop != speech.None {
+		return false // "70 grams of that, just sprinkle it about"
+	}
 	if of {
 		k++
 	}
@@ -83,10 +86,10 @@ var measuresWell = map[measure.Unit]bool{measure.Teaspoon: true, measure.Tablesp
 var grown = map[measure.Unit]bool{measure.Head: true, measure.Bunch: true, measure.Sprig: true, measure.Clove: true, measure.Stalk: true, measure.Leaf: true}
 
 // noFoods are what else stands behind a measure and "of".
-var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base meat cattle sheep cows goats pigs love patience course room space time effort pressure everybody matter liquid juices cooking fun whatever mess")
+var noFoods = speech.SetOf("this that them these those each everything anything something stuff mixture mix batter dough sauce filling paste base meat cattle sheep cows goats pigs love patience course room space time effort pressure everybody matter ones whole liquid juices cooking fun whatever mess")
 
 // cutUp are words before a food that say what was done to it.
-var cutUp = speech.SetOf("chopped sliced diced grated crushed peeled beaten sifted toasted melted softened minced shredded crumbled smoked roasted cooked dried cured pickled")
+var cutUp = speech.SetOf("chopped sliced diced grated crushed peeled beaten sifted toasted melted softened minced shredded crumbled smoked roasted cooked dried cured pickled rinsed drained")
 
 // leads are words between an amount and its food.
 var leads = speech.SetOf("the that some your my our this more extra")
@@ -98,6 +101,9 @@ func (r *Reading) measuresFood(i int) bool {
 	if s.Kind == speech.Count {
 		if s.Amount.From.Cmp(measure.Whole(maxCount)) > 0 || r.Text.At(s.To) == "of" {
 			return false
+		}
+		if s.Amount.From.Cmp(measure.Whole(1)) > 0 && s.Kind == speech.Count && !s.Article {
+			return true
 		}
 		return r.IsDoneTo(i) || r.IsSqueezed(s) || r.IsAdded(s) || s.To < len(r.Text.Words) && pieces[r.Text.Words[s.To].Stem] && r.Text.At(s.To+1) == "of"
 	}

@@ -16,6 +16,10 @@ const foreignBack = 6
 // tablespoons".
 func (r *Reading) tieForeignBefore(i int) bool {
 	s := r.Said[i]
+	if s.Unit == measure.Clove && r.Book.Larder != nil && !r.hasCloves() {
+		r.Ties[i].Foreign = "garlic" // "garlic as well. Five cloves"
+		return true
+	}
 	counted := s.Kind == speech.Count && s.Amount.From.Cmp(measure.Whole(maxCount)) <= 0 && r.Text.Pronoun(s.To)
 	bunched := s.Unit == measure.Clove || s.Unit == measure.Sprig
 	if r.Book.Larder == nil || s.More || !counted && !bunched && (s.Kind != speech.Measure || s.Unit.Kind() == measure.Count) {
@@ -50,7 +54,7 @@ const antecedentBack = 16
 // goes in".
 func (r *Reading) tieAntecedent(i int) bool {
 	s := r.Said[i]
-	if r.Book.Larder == nil || s.More || s.Kind != speech.Measure || s.Unit.Kind() == measure.Count || !r.Text.Pronoun(s.To) || r.Elsewhere[i] > likelyOurs {
+	if r.Book.Larder == nil || s.More || s.Kind != speech.Measure || s.Unit.Kind() == measure.Count || !r.Text.Pronoun(s.To) && !r.isAloneIn(i) || r.Elsewhere[i] > likelyOurs {
 		return false
 	}
 	for end := s.From; end > 0 && end > s.From-antecedentBack; end-- {
@@ -68,8 +72,20 @@ func (r *Reading) tieAntecedent(i int) bool {
 	return false
 }
 
+// isAloneIn tells an amount that ends its part of the sentence and goes in: "Cocoa powder, the
+// baking kind. Two tablespoons, right in there."
+func (r *Reading) isAloneIn(i int) bool {
+	s := r.Said[i]
+	return r.Text.Words[s.To-1].Stop != speech.None && r.Text.NearBehind(s.To+1, 5, "goes", "go", "in") && r.Elsewhere[i] < 0.1
+}
+
 // likened are words before a food that only something is like, or that is not there.
 var likened = speech.SetOf("no not without like unlike than")
+
+// hasCloves tells whether the recipe has anything in cloves.
+func (r *Reading) hasCloves() bool {
+	return r.Book.Writes("garlic") || slices.ContainsFunc(r.Book.Items, func(it written.Item) bool { return it.Line.Amount.Unit == measure.Clove })
+}
 
 // isRightBefore tells whether nothing is measured between a food and number i, nor put in:
 // "fat back in, 150 ml".
@@ -109,7 +125,11 @@ func (r *Reading) tieUnknownBefore(i int) bool {
 	if s.From == 0 || !measuresWell[s.Unit] || !r.Text.Pronoun(s.To) || r.isOfMentioned(i) {
 		return false
 	}
-	w := r.Text.Words[s.From-1]
+	k := s.From - 1
+	for k > 0 && cutUp[r.Text.At(k)] {
+		k-- // "barberries, rinsed. Three tablespoons of those"
+	}
+	w := r.Text.Words[k]
 	if len(w.Text) < 4 || noFoods[w.Text] || written.Silent[w.Text] || written.Things[w.Text] || written.IsClass(w.Text) || speech.IsNumber(w.Text) || r.Book.Writes(w.Stem) || r.Book.Writes(w.Text) || len(r.Book.Vocab[w.Stem]) > 0 {
 		return false
 	}
@@ -121,7 +141,7 @@ func (r *Reading) tieUnknownBefore(i int) bool {
 // something is put in: "peas, I lob in a cup of them".
 func (r *Reading) isLightOrder(from, to int) bool {
 	for k := from; k < to; k++ {
-		if w := r.Text.Words[k].Text; !r.isLight(k, k+1) && !puts[w] {
+		if w := r.Text.Words[k].Text; !r.isLight(k, k+1) && !puts[w] && w != "mine" && w != "ours" {
 			return false
 		}
 	}

@@ -143,10 +143,12 @@ func (c claim) scoreHeat() float64 {
 func (c claim) isHeatEarned() bool {
 	set := c.s.Oven != "" || c.s.Scale == "gas"
 	switch {
-	case isScaleSlip(c.s, c.f), c.equal && !c.s.Bare && c.distance <= 1:
+	case isScaleSlip(c.s, c.f):
 		return true
 	case !set && c.f.IsOven && c.r.isProbed(c.s):
 		return false
+	case c.equal && !c.s.Bare && c.distance <= 1:
+		return true
 	case c.f.IsOven && c.r.isOfOven(c.s):
 		return true
 	}

@@ -45,6 +45,7 @@ func (r *Reading) Reconcile() {
 			t.Item, t.Fact, t.Foreign, t.Portion, t.Aside = n, -1, "", "", false
 		}
 	}
+	r.sides()
 	r.spread()
 	r.move()
 	r.mishear()
@@ -115,6 +116,29 @@ func (r *Reading) correct() {
 			t.Item, t.Foreign, t.Portion, t.firm = n, "", "", true
 		}
 	}
+}
+
+// sides gives the second of two lengths that equal one side of a tin to the other: "a 20 by
+// 20" where the tin is 20 x 30 cm.
+func (r *Reading) sides() {
+	for i := 1; i < len(r.Said); i++ {
+		a, b, n := r.Said[i-1], r.Said[i], r.Ties[i].Fact
+		if b.Kind != speech.Length || a.Kind != b.Kind || n < 0 || r.Ties[i-1].Fact != n || b.From-a.To > 1 || r.Text.At(b.From-1) != "by" && r.Text.At(b.From-1) != "x" {
+			continue
+		}
+		for _, m := range []int{n + 1, n - 1} {
+			if m >= 0 && m < len(r.Book.Facts) && r.isOtherSide(n, m) {
+				r.Ties[i].Fact, r.Ties[i].Agrees = m, EqualFact(b, r.Book.Facts[m])
+				break
+			}
+		}
+	}
+}
+
+// isOtherSide tells whether two facts are the sides of one tin.
+func (r *Reading) isOtherSide(n, m int) bool {
+	a, b := r.Book.Facts[min(n, m)], r.Book.Facts[max(n, m)]
+	return a.Kind == speech.Length && b.Kind == a.Kind && a.Line == b.Line && b.From-a.To <= 1 && !r.isFactSaid(m, -1)
 }
 
 // spread gives an amount that was said of its line before to another line beside it

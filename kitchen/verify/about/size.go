@@ -44,7 +44,7 @@ func isLengthPossible(s speech.Said, f written.Fact) bool {
 }
 
 // farLength is how many times a length is another one's that is not said for it.
-const farLength = 8
+const farLength = 5
 
 // IsNear tells whether a time or a heat is of the size of a fact's, so that it may
 // have been meant.

@@ -157,11 +157,14 @@ const mostBare = 90
 
 // isMoreTime tells "twenty minutes, then turn it and another ten", "ten more".
 func (t Text) isMoreTime(s, before Said) bool {
-	if s.From-before.To > againReach || !t.standsAlone(s) || before.Unit != measure.Minute && before.Unit != measure.Hour {
+	if s.From-before.To > againReach || !t.standsAlone(s) && !t.isUncovered(s.To) || before.Unit != measure.Minute && before.Unit != measure.Hour {
 		return false
 	}
 	return t.word(s.From) == "another" || t.word(s.To) == "more" || t.word(s.From-1) == "another"
 }
+
+// isUncovered tells whether "uncovered" or "covered" stands at word k.
+func (t Text) isUncovered(k int) bool { return t.word(k) == "uncovered" || t.word(k) == "covered" }
 
 // isGivenTime tells "leave it ten", "let it stand ten", "it rests fifteen", "bakes for
 // forty-five": a verb of waiting or cooking stands right before the number, and nothing

@@ -32,8 +32,8 @@ func (t Text) manner(s *Said) {
 	switch t.word(s.To) {
 	case "each", "apiece":
 		s.Each = true
-	case "on", "in", "to", "for":
-		s.Each = t.word(s.To+1) == "each"
+	case "on", "in", "to", "for", "into":
+		s.Each = t.word(s.To+1) == "each" || s.Kind != Time && t.word(s.To+1) == "every"
 	case "more", "extra":
 		s.More = true
 	case "or":
@@ -51,7 +51,7 @@ func (t Text) manner(s *Said) {
 	s.About = s.About || t.isNearly(*s)
 	t.bound(s)
 	for k := s.To; k < s.To+3 && t.open(k-1) && !IsNumberWord(t.word(k)) && t.word(k) != "a"; k++ { // "a spoonful at a time", "one egg at a time"
-		s.Each = s.Each || t.word(k) == "at" && t.word(k+1) == "a" && t.word(k+2) == "time" || (t.word(k) == "on" || t.word(k) == "in") && t.word(k+1) == "each"
+		s.Each = s.Each || t.word(k) == "at" && t.word(k+1) == "a" && t.word(k+2) == "time" || (t.word(k) == "on" || t.word(k) == "in") && (t.word(k+1) == "each" || s.Kind == Measure && t.word(k+1) == "every")
 	}
 }
 

@@ -81,8 +81,8 @@ func (t Text) isOfVessel(s Said) bool {
 	if !t.open(s.To - 1) {
 		return false
 	}
-	if spoons[s.Unit] {
-		return false
+	if spoons[s.Unit] && !(t.word(s.To-1) == "cup" && s.Amount.From.Cmp(measure.Whole(1)) > 0) {
+		return false // "a cup, the dish": but "a 6-cup dish"
 	}
 	for k := s.To; k < s.To+3 && t.open(k-1) && !joins[t.word(k)] && t.word(k) != "other" && t.word(k) != "another"; k++ {
 		if holders[t.word(k)] {

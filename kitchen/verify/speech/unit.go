@@ -8,9 +8,16 @@ import (
 const (
 	week  = measure.Unit("week")
 	month = measure.Unit("month")
+	year  = measure.Unit("year") // of what keeps
 
 	fortnight = measure.Unit("fortnight")
 )
+
+// keeps are words before a time for which something keeps, and keepReach how far before it they
+// may stand: other years are somebody's age.
+var keeps = SetOf("keep keeps good lasts freeze freezes freezer")
+
+const keepReach = 7
 
 // notUnits are words that measure's vocabulary knows as units and that speech
 // uses otherwise, or letters that only stand right behind figures.
@@ -77,6 +84,8 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 		return fortnight, i + 1, true
 	case "month", "months":
 		return month, i + 1, true
+	case "year", "years":
+		return year, i + 1, t.near(i, keepReach, keeps)
 	case "mil", "mils", "mill", "mills":
 		if across[t.word(i+1)] {
 			return measure.Millimetre, i + 1, true
@@ -105,17 +114,17 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 
 // isTime tells units of time; measure does not know the week.
 func isTime(u measure.Unit) bool {
-	return u == week || u == month || u == fortnight || u.Kind() == measure.Time
+	return u == week || u == month || u == year || u == fortnight || u.Kind() == measure.Time
 }
 
 var minutesIn = map[measure.Unit]measure.Number{
 	measure.Second: measure.Ratio(1, 60), measure.Minute: measure.Whole(1), measure.Hour: measure.Whole(60),
-	measure.Day: measure.Whole(24 * 60), week: measure.Whole(7 * 24 * 60), month: measure.Whole(30 * 24 * 60),
+	measure.Day: measure.Whole(24 * 60), week: measure.Whole(7 * 24 * 60), month: measure.Whole(30 * 24 * 60), year: measure.Whole(365 * 24 * 60),
 	fortnight: measure.Whole(14 * 24 * 60),
 }
 
 // ladder has the units of time from the shortest on.
-var ladder = map[measure.Unit]int{measure.Second: 1, measure.Minute: 2, measure.Hour: 3, measure.Day: 4, week: 5, month: 6}
+var ladder = map[measure.Unit]int{measure.Second: 1, measure.Minute: 2, measure.Hour: 3, measure.Day: 4, week: 5, month: 6, year: 7}
 
 // IsNextUnit tells whether of two units of time one is the next longer: hours and
 // minutes, weeks and months.

@@ -166,6 +166,9 @@ func (b *Book) readCount(t speech.Text, f *Fact) (ok bool) {
 	}
 	b.readPortion(t, *f)
 	f.Kind, f.Nouns = speech.Count, Nouns(t, s)
+	if lead := t.At(s.From - 1); len(f.Nouns) == 0 && s.Kind == speech.Count && f.Place >= 0 && (lead == "make" || lead == "makes") {
+		f.Nouns = []string{Pieces} // "drop teaspoons of the dough onto the soup, to make 18"
+	}
 	f.Text = t.Quote(s.From, nounEnd(t, s, f.Nouns))
 	return (len(f.Nouns) > 0 || f.Place < 0 && s.Kind != speech.Measure) && !slices.ContainsFunc(f.Nouns, b.isFood)
 }
@@ -248,6 +251,9 @@ func (b *Book) readPortion(t speech.Text, f Fact) {
 			break
 		}
 		noun = t.Words[k].Stem
+	}
+	if k := f.From - 1; noun == "" && k >= 0 && t.Words[k].Stop == speech.Clause && len(b.Vocab[t.Words[k].Stem]) > 0 {
+		noun = t.Words[k].Stem // "melt the rest of the butter, 70 g, and"
 	}
 	if noun != "" {
 		b.Portions = append(b.Portions, Portion{Food: noun, Amount: f.Said, Place: f.Place, Text: f.Text, Line: f.Line, Number: f.Number})

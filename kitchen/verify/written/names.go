@@ -287,7 +287,8 @@ func (n *Names) narrow(t speech.Text, m *Mention) {
 	}
 	got := n.match(name)
 	if got.How != food.Exact && got.How != food.Alias || got.Food == nil {
-		if made[t.Words[m.To-1].Stem] && n.IsOther(before) && !n.isNamed(before) {
+		head := t.Words[m.To-1].Stem
+		if made[head] && n.IsOther(before) && !n.isNamed(before) || head == "water" && waters[before] {
 			n.alienate(m) // "tamarind water"
 		}
 		return

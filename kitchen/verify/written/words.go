@@ -169,6 +169,9 @@ func IsThing(t speech.Text, i int) bool {
 	return true
 }
 
+// waters are words before water that make it no water of the tap.
+var waters = speech.SetOf("flower blossom rose soda tonic coconut pasta barley")
+
 // isDeed tells whether word i, a noun elsewhere, says what is done to the food before it:
 // "two carrots, peel them".
 func isDeed(t speech.Text, i int) bool {
