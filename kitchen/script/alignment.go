@@ -12,7 +12,7 @@ import (
 // edition counts the ways in which captions were read and aligned. It goes up
 // whenever the same cut may give another alignment, so that those kept by an
 // older program are reckoned anew.
-const edition = 3
+const edition = 4
 
 // Alignment is what is reckoned from a cut's captions as it is written down:
 // enough to draw its chapters and to measure the host's pace without reading

@@ -179,21 +179,23 @@ func TestSpotsAreThinnedToTheLikelier(t *testing.T) {
 	}
 }
 
-func TestOpening(t *testing.T) {
-	words := []spokenWord{
-		{text: "flour", cue: 0, opens: true}, {text: "goes", cue: 0}, {text: "pour", cue: 1, pause: 2 * time.Second},
-		{text: "now", cue: 2, opens: true, pause: 2 * time.Second}, {text: "stir", cue: 3, pause: time.Minute},
-	}
+// A word that opens something new and a long silence speak for a beginning, one besides the
+// other.
+func TestWeighOpenings(t *testing.T) {
 	last := math.Inf(-1)
-	for _, at := range []int{1, 0, 2, 3} { // from the least likely beginning to the likeliest
-		if got := opening(words, at); got <= last {
-			t.Errorf("%q weighs %v, not more than the one before", words[at].text, got)
-		} else {
-			last = got
+	for _, begin := range []spokenWord{
+		{text: "and", opens: true}, {text: "okay", opens: true}, {text: "okay", opens: true, pause: 2 * time.Second},
+	} {
+		begin.cue = 1
+		words := []spokenWord{
+			{text: "stir", cue: 0, opens: true, pause: time.Second}, {text: "it", cue: 0}, {text: "in", cue: 0},
+			begin, {text: "the", cue: 1}, {text: "butter", cue: 1},
 		}
-	}
-	if long, longer := opening(words, 4), 3*perPause+forCue+notHere; math.Abs(long-longer) > 1e-9 {
-		t.Errorf("a minute's silence weighs %v, want %v as three seconds", long, longer)
+		spots := []spot{{word: 0}, {word: 3}}
+		if weighOpenings(words, spots, 1); spots[1].opening <= last {
+			t.Errorf("%+v weighs %v, not more than the one before, %v", begin, spots[1].opening, last)
+		}
+		last = spots[1].opening
 	}
 }
 

@@ -1,6 +1,7 @@
 package verify
 
 import (
+	"benchproof/kitchen/logistic"
 	"slices"
 
 	"benchproof/kitchen/recipe"
@@ -29,7 +30,7 @@ func (c Checker) Candidates(r recipe.Recipe, cues []Cue, way Way) []Candidate {
 	models := c.Models.OrOwn()
 	first := models.Topic
 	if way.Blind {
-		first = learnt.Of(map[string]float64{learnt.Bias: -20})
+		first = logistic.Of(map[string]float64{logistic.Bias: -20})
 	}
 	read := c.read(r, cues, first)
 	read.Weigh(models.Topic)
@@ -49,7 +50,7 @@ func (c Checker) Candidates(r recipe.Recipe, cues []Cue, way Way) []Candidate {
 
 // watcher keeps everything. It lets through what a model does not doubt, or everything.
 type watcher struct {
-	doubt *learnt.Model
+	doubt *logistic.Model
 	all   []Candidate
 }
 

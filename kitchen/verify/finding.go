@@ -1,6 +1,7 @@
 package verify
 
 import (
+	"benchproof/kitchen/logistic"
 	"fmt"
 	"time"
 
@@ -91,7 +92,7 @@ func (c Checker) Check(r recipe.Recipe, cues []Cue) Report {
 }
 
 // read ties the numbers of the cut to the recipe.
-func (c Checker) read(r recipe.Recipe, cues []Cue, topic *learnt.Model) *about.Reading {
+func (c Checker) read(r recipe.Recipe, cues []Cue, topic *logistic.Model) *about.Reading {
 	scale := same.Scale{Larder: c.Larder, System: r.System.Or(c.System)}
 	return about.Read(speech.Cut(cues), written.Read(r, c.Larder), scale, topic)
 }

@@ -1,18 +1,14 @@
 package verify_test
 
 import (
+	"benchproof/kitchen/logistic"
+	"benchproof/kitchen/logistic/fit"
 	"flag"
-	"fmt"
-	"maps"
-	"math"
-	"os"
 	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
 	"time"
-
-	"gonum.org/v1/gonum/optimize"
 
 	"benchproof/kitchen/verify/about"
 	"benchproof/kitchen/verify/learnt"
@@ -23,25 +19,18 @@ import (
 
 var update = flag.Bool("update", false, "learn the weights of the topic again")
 
-// example is one number of which it is known whether it is about something else.
-type example struct {
-	cut    string
-	traits []string
-	is     bool // what is to be learnt
-}
-
 // examples gives every number of a cut that has a mark.
-func (c cut) examples() []example {
+func (c cut) examples() []fit.Example {
 	text, book := speech.Cut(c.cues), written.Read(c.recipe, checker.Larder)
-	r := about.Read(text, book, same.Scale{Larder: checker.Larder, System: c.recipe.System}, learnt.Of(nil))
-	var all []example
+	r := about.Read(text, book, same.Scale{Larder: checker.Larder, System: c.recipe.System}, logistic.Of(nil))
+	var all []fit.Example
 	for i, s := range r.Said {
 		at := text.Start(s.From)
 		k := slices.IndexFunc(c.marks, func(m mark) bool {
 			return m.kind != "not said" && (m.at-at).Abs() <= 4*time.Second && sameWords(folded(m.words), folded(text.Quote(s.From, s.To)))
 		})
 		if k >= 0 {
-			all = append(all, example{cut: c.name, traits: r.Traits(i), is: c.marks[k].kind == "other"})
+			all = append(all, fit.Example{Group: c.name, Traits: r.Traits(i), Is: c.marks[k].kind == "other"})
 		}
 	}
 	return all
@@ -61,8 +50,8 @@ func tuned(t testing.TB) []cut {
 }
 
 // topicExamples gives those of cuts, as they are written and without stops and pauses.
-func topicExamples(cuts []cut) []example {
-	var all []example
+func topicExamples(cuts []cut) []fit.Example {
+	var all []fit.Example
 	for _, c := range cuts {
 		all = append(all, c.examples()...)
 		c.cues = breathless(bare(c.cues))
@@ -83,123 +72,27 @@ func sceneFiles(t testing.TB) []string {
 const (
 	leastSeen = 6 // examples that have a trait for it to get a weight
 	ridge     = 6 // how much a weight costs: half of this times its square
-	rounds    = 200
-	starts    = 4
 )
 
-// fit is a logistic regression under way: the loss is the sum of −log of the likelihood
-// and the ridge.
-type fit struct {
-	traits []string // the first is the bias
-	rows   [][]int  // of each example the indexes of its traits
-	signs  []float64
-}
-
-func newFit(examples []example) fit {
-	seen := map[string]int{}
-	for _, e := range examples {
-		for _, trait := range slices.Compact(slices.Sorted(slices.Values(e.traits))) {
-			seen[trait]++
-		}
-	}
-	maps.DeleteFunc(seen, func(_ string, n int) bool { return n < leastSeen })
-	f := fit{traits: append([]string{learnt.Bias}, slices.Sorted(maps.Keys(seen))...)}
-	index := map[string]int{}
-	for i, trait := range f.traits {
-		index[trait] = i
-	}
-	for _, e := range examples {
-		row, sign := []int{0}, -1.0
-		for _, trait := range e.traits {
-			if k, ok := index[trait]; ok {
-				row = append(row, k)
-			}
-		}
-		if e.is {
-			sign = 1
-		}
-		f.rows, f.signs = append(f.rows, row), append(f.signs, sign)
-	}
-	return f
-}
-
-// margin is how far the weights put an example on its right side.
-func (f fit) margin(i int, w []float64) float64 {
-	sum := 0.0
-	for _, k := range f.rows[i] {
-		sum += w[k]
-	}
-	return f.signs[i] * sum
-}
-
-func (f fit) loss(w []float64) float64 {
-	loss := 0.0
-	for _, x := range w {
-		loss += ridge / 2.0 * x * x
-	}
-	for i := range f.rows {
-		loss += math.Log1p(math.Exp(-f.margin(i, w)))
-	}
-	return loss
-}
-
-func (f fit) slope(slope, w []float64) {
-	for k, x := range w {
-		slope[k] = ridge * x
-	}
-	for i, row := range f.rows {
-		push := -f.signs[i] / (1 + math.Exp(f.margin(i, w)))
-		for _, k := range row {
-			slope[k] += push
-		}
-	}
-}
-
-// learn fits the weights by the limited-memory method of Broyden, Fletcher, Goldfarb
-// and Shanno, as a general library has it.
-func learn(t testing.TB, examples []example) map[string]float64 {
+// learn gives the weights of examples.
+func learn(t testing.TB, examples []fit.Example) map[string]float64 {
 	t.Helper()
-	f := newFit(examples)
-	at := make([]float64, len(f.traits))
-	for range starts { // it may stop early; from there it goes on
-		result, err := optimize.Minimize(optimize.Problem{Func: f.loss, Grad: f.slope}, at,
-			&optimize.Settings{MajorIterations: rounds}, &optimize.LBFGS{})
-		if result == nil {
-			t.Fatal(err)
-		}
-		at = result.X
-		if err == nil {
-			break
-		}
-	}
-	weights := map[string]float64{}
-	for i, trait := range f.traits {
-		weights[trait] = at[i]
+	weights, err := fit.Of(examples, ridge, leastSeen).Learn()
+	if err != nil {
+		t.Fatal(err)
 	}
 	return weights
 }
 
-// leastWeight is the least weight that is worth a line of the file.
-const leastWeight = 0.02
-
-// remark is the first line of a file of weights.
-func remark(cuts int) string {
-	return fmt.Sprintf("# Learnt from %d cuts and scenes; doc.go tells how.\n", cuts)
-}
-
 func writeWeights(t testing.TB, name string, cuts int, weights map[string]float64) {
 	t.Helper()
-	var text strings.Builder
-	text.WriteString(remark(cuts))
-	for _, trait := range slices.Sorted(maps.Keys(weights)) {
-		if w := weights[trait]; math.Abs(w) >= leastWeight || trait == learnt.Bias {
-			fmt.Fprintf(&text, "%.3f\t%s\n", w, trait)
-		}
-	}
-	if err := os.WriteFile(name, []byte(text.String()), 0o644); err != nil {
+	if err := fit.Write(name, remark(cuts), weights); err != nil {
 		t.Fatal(err)
 	}
 }
+
+// remark is the first line of a file of weights.
+func remark(cuts int) string { return fit.Remark(cuts, "cuts and scenes") }
 
 // folds is how many parts the cuts are cut into: what a part seems to get wrong is learnt
 // from weights of the topic that are learnt without it.
@@ -209,17 +102,17 @@ const folds = 8
 // without its part, as on a cut that nobody has seen.
 func learnModels(t testing.TB, cuts []cut) map[string]map[string]float64 {
 	t.Helper()
-	var topics, doubts, silences []example
+	var topics, doubts, silences []fit.Example
 	models := make([]learnt.Models, folds)
 	topics = topicExamples(cuts)
 	for fold := range folds {
-		models[fold].Topic = learnt.Of(learn(t, without(cuts, topics, fold)))
+		models[fold].Topic = logistic.Of(learn(t, without(cuts, topics, fold)))
 	}
 	for _, c := range cuts {
 		doubts = append(doubts, c.doubts(models[foldOf(cuts, c.name)])...)
 	}
 	for fold := range folds {
-		models[fold].Doubt = learnt.Of(learn(t, without(cuts, doubts, fold)))
+		models[fold].Doubt = logistic.Of(learn(t, without(cuts, doubts, fold)))
 	}
 	for _, c := range cuts {
 		silences = append(silences, c.silences(models[foldOf(cuts, c.name)])...)
@@ -227,9 +120,9 @@ func learnModels(t testing.TB, cuts []cut) map[string]map[string]float64 {
 	return map[string]map[string]float64{"topic": learn(t, topics), "doubt": learn(t, doubts), "silence": learn(t, silences)}
 }
 
-// without gives the examples that are not of a part's cuts.
-func without(cuts []cut, all []example, fold int) []example {
-	return slices.DeleteFunc(slices.Clone(all), func(e example) bool { return foldOf(cuts, e.cut) == fold })
+// without gives the fit.Examples that are not of a part's cuts.
+func without(cuts []cut, all []fit.Example, fold int) []fit.Example {
+	return slices.DeleteFunc(slices.Clone(all), func(e fit.Example) bool { return foldOf(cuts, e.Group) == fold })
 }
 
 // foldOf gives the part that a cut is in.
@@ -251,20 +144,20 @@ func TestWeights(t *testing.T) {
 			t.Errorf("%s.txt is not learnt from %d cuts and scenes: learn it again with -update", name, len(cuts))
 		}
 	}
-	m, err := learnt.Read(readFile(t, "learnt/topic.txt"))
+	m, err := logistic.Read(readFile(t, "learnt/topic.txt"))
 	if err != nil {
 		t.Fatal(err)
 	}
-	f := newFit(topicExamples(cuts))
-	w := make([]float64, len(f.traits))
-	for i, trait := range f.traits {
+	f := fit.Of(topicExamples(cuts), ridge, leastSeen)
+	w := make([]float64, len(f.Traits))
+	for i, trait := range f.Traits {
 		w[i] = m.Weight(trait)
 	}
 	slope := make([]float64, len(w))
-	f.slope(slope, w)
+	f.Slope(slope, w)
 	steepest := max(slices.Max(slope), -slices.Min(slope))
-	t.Logf("%d examples, %d traits, loss %.0f, steepest slope %.2f", len(f.rows), len(w), f.loss(w), steepest)
-	if steepest > flat*float64(len(f.rows)) {
+	t.Logf("%d examples, %d traits, loss %.0f, steepest slope %.2f", f.Len(), len(w), f.Loss(w), steepest)
+	if steepest > flat*float64(f.Len()) {
 		t.Errorf("the weights are not the best for these cuts: slope %.2f; learn them again with -update", steepest)
 	}
 }

@@ -1,10 +1,10 @@
 package about
 
 import (
+	"benchproof/kitchen/logistic"
 	"slices"
 
 	"benchproof/kitchen/measure"
-	"benchproof/kitchen/verify/learnt"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/topic"
@@ -39,7 +39,7 @@ type Tie struct {
 
 // Read ties every number to what it seems to be about by what stands beside it; model
 // weighs whether the talk is of the dish. Reconcile then looks at all ties together.
-func Read(t speech.Text, b *written.Book, scale same.Scale, model *learnt.Model) *Reading {
+func Read(t speech.Text, b *written.Book, scale same.Scale, model *logistic.Model) *Reading {
 	r := &Reading{Text: t, Said: speech.Find(t), Book: b, Scale: scale}
 	for i := range r.Said {
 		r.Said[i].Oven = r.ovenOf(i)
@@ -148,7 +148,7 @@ func (r *Reading) isPlainlyAside(s speech.Said) bool {
 const conditionReach = 4
 
 // Weigh tells of each number how likely it is about something else.
-func (r *Reading) Weigh(model *learnt.Model) {
+func (r *Reading) Weigh(model *logistic.Model) {
 	r.Elsewhere = make([]float64, len(r.Said))
 	for i := range r.Said {
 		r.Elsewhere[i] = topic.Elsewhere(model, r.traits, i)

@@ -3,13 +3,15 @@ package learnt
 import (
 	_ "embed"
 	"sync"
+
+	"benchproof/kitchen/logistic"
 )
 
 // Models are all that was learnt. A nil one is taken from what comes with the program.
 type Models struct {
-	Topic   *Model // how likely a number is about something else than the dish
-	Doubt   *Model // how likely a finding about a number is false
-	Silence *Model // how likely what nobody seems to say is really not said
+	Topic   *logistic.Model // how likely a number is about something else than the dish
+	Doubt   *logistic.Model // how likely a finding about a number is false
+	Silence *logistic.Model // how likely what nobody seems to say is really not said
 }
 
 //go:embed topic.txt
@@ -43,8 +45,8 @@ func (m Models) OrOwn() Models {
 	return all
 }
 
-func mustRead(text string) *Model {
-	m, err := Read(text)
+func mustRead(text string) *logistic.Model {
+	m, err := logistic.Read(text)
 	if err != nil {
 		panic(err) // the file is part of the program
 	}

@@ -1,16 +1,16 @@
 package topic_test
 
 import (
+	"benchproof/kitchen/logistic"
 	"math"
 	"strings"
 	"testing"
 
-	"benchproof/kitchen/verify/learnt"
 	"benchproof/kitchen/verify/topic"
 )
 
 func TestElsewhere(t *testing.T) {
-	m := learnt.Of(map[string]float64{learnt.Bias: -1, "near:grandmother": 2, "pair:# gram": -3})
+	m := logistic.Of(map[string]float64{logistic.Bias: -1, "near:grandmother": 2, "pair:# gram": -3})
 	const talk = "a b c d e f g h i j k l m n o p q r s t u my grandmother had two kilos a b c d e f g h i j k l"
 	for _, row := range []struct {
 		name, talk string

@@ -1,4 +1,4 @@
-package learnt
+package logistic
 
 import (
 	"fmt"
@@ -31,11 +31,11 @@ func (m *Model) Likelihood(traits []string) float64 {
 	for _, trait := range traits {
 		sum += m.weights[trait]
 	}
-	return Logistic(sum)
+	return Sigmoid(sum)
 }
 
-// Logistic turns the sum of weights into a likelihood: 1 / (1 + e^−sum).
-func Logistic(sum float64) float64 { return 1 / (1 + math.Exp(-sum)) }
+// Sigmoid turns the sum of weights into a likelihood: 1 / (1 + e^−sum).
+func Sigmoid(sum float64) float64 { return 1 / (1 + math.Exp(-sum)) }
 
 // Read reads weights: a line each, the weight, a tab and the trait; a line that
 // begins with # is a remark. Its error names the line.
