@@ -34,12 +34,12 @@ type mark struct {
 
 func (m mark) isPlanted() bool { return m.kind != "agrees" && m.kind != "other" }
 
-// heldOut tells the cuts that the rules are not tuned to: 17–18 and those from za on.
+// heldOut tells the cuts that the rules are not tuned to: 17–18, za, and those from zz on.
 // Nobody looks into them. The README beside them tells when each set was written and
 // first tried.
 func (c cut) heldOut() bool {
 	n, _, _ := strings.Cut(c.name, "-")
-	return n >= "17" && n <= "18" || n >= "za" && n < "zb" || n >= "zw"
+	return n >= "17" && n <= "18" || n >= "za" && n < "zb" || n >= "zz"
 }
 
 var checker = func() verify.Checker {
@@ -214,7 +214,7 @@ func TestTheBar(t *testing.T) {
 }
 
 // heldOutSets are the sets of cuts that nobody looks into, by their first numbers.
-var heldOutSets = []string{"17", "za", "zw", "zz"}
+var heldOutSets = []string{"17", "za", "zz"}
 
 // setOf gives the held-out set of a cut.
 func (c cut) setOf() string {
@@ -227,12 +227,12 @@ func (c cut) setOf() string {
 	return set
 }
 
-// What is reached on cuts that nobody looks into: 176 of 184 (95.7 %), and 11 of
-// 187 findings false (5.9 %). The aim is the same bar, and it is not met yet. Only
+// What is reached on cuts that nobody looks into: 846 of 897 (94.3 %), and 33 of
+// 881 findings false (3.7 %). The aim is the same bar, and it is not met yet. Only
 // the figures are told, lest anybody tune.
 const (
 	heldOutFound = 93
-	heldOutFalse = 8
+	heldOutFalse = 5
 )
 
 func TestTheBarHeldOut(t *testing.T) {

@@ -200,7 +200,7 @@ func (j *judge) isHarmless(i, n int) bool {
 		return true
 	case about.Loose[s.Amount.Unit] && !about.Loose[l.Amount.Unit], !j.Scale.Comparable(s, l):
 		return true
-	case s.Size && l.Packs.Unit == "", j.isOtherPiece(s, n), isThisOne(s) && l.Amount.Unit.Kind() != measure.Count:
+	case j.isOtherPiece(s, n), isThisOne(s) && l.Amount.Unit.Kind() != measure.Count:
 		return true
 	}
 	return j.isAbsurd(s, l)

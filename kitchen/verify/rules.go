@@ -26,7 +26,13 @@ func (j *judge) isByRule(i int, kind Kind) bool {
 	case t.Fact >= 0 && j.Said[i].Kind == speech.Time:
 		return !t.Aside && (j.IsFirm(i) || !j.isFactSaidBefore(t.Fact, i))
 	}
-	return !t.Aside && !j.isSaidRight(i) && !j.isUnlisted(i)
+	return !t.Aside && !j.isSaidRight(i) && !j.isUnlisted(i) && !j.isPackSize(i)
+}
+
+// isPackSize tells the size of a pack where the line counts none: "a 16-ounce bag".
+func (j *judge) isPackSize(i int) bool {
+	n := j.Ties[i].Item
+	return n >= 0 && j.Said[i].Size && j.Book.Items[n].Line.Packs.Unit == ""
 }
 
 // isUnlisted tells a bare number that stands in no list of amounts.

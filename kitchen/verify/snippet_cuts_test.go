@@ -686,22 +686,28 @@ func judgeShort(t *testing.T, found func(short) (got, want []string)) {
 		if diff := cmp.Diff(want, got); diff != "" {
 			t.Logf("%s (-want +got):\n%s", s.name, diff)
 		}
-		sum.planted, sum.findings = sum.planted+len(want), sum.findings+len(got)
-		for _, w := range want {
-			if slices.Contains(got, w) {
-				sum.found++
-			}
-		}
-		for _, g := range got {
-			if !slices.Contains(want, g) {
-				sum.wrong++
-			}
-		}
+		sum.add(compared(got, want))
 	}
 	t.Logf("short cuts: %v", sum)
 	if !sum.meets(shortFound, shortFalse) {
 		t.Errorf("short cuts: %v", sum)
 	}
+}
+
+// compared counts what is found of what is wrong.
+func compared(got, want []string) tally {
+	sum := tally{planted: len(want), findings: len(got)}
+	for _, w := range want {
+		if slices.Contains(got, w) {
+			sum.found++
+		}
+	}
+	for _, g := range got {
+		if !slices.Contains(want, g) {
+			sum.wrong++
+		}
+	}
+	return sum
 }
 
 func TestShortCuts(t *testing.T) {

@@ -19,6 +19,7 @@ type turn struct {
 
 func runTurns(t *testing.T, all []turn) {
 	t.Helper()
+	var sum tally
 	for _, s := range all {
 		t.Run(s.recipe+"/"+s.said[:40], func(t *testing.T) {
 			r := read(snippetRecipes[s.recipe])
@@ -35,9 +36,14 @@ func runTurns(t *testing.T, all []turn) {
 				}
 			}
 			if diff := cmp.Diff(s.want, got); diff != "" {
-				t.Errorf("%s\n(-want +got):\n%s", s.said, diff)
+				t.Logf("%s\n(-want +got):\n%s", s.said, diff)
 			}
+			sum.add(compared(got, s.want))
 		})
+	}
+	t.Logf("stretches: %v", sum)
+	if !sum.meets(shortFound, shortFalse) {
+		t.Errorf("stretches: %v", sum)
 	}
 }
 
@@ -81,9 +87,8 @@ func TestTurns(t *testing.T) {
 			[]string{"120g rye", "30g cocoa", "1 tsp instant"}, []string{"differs: three hundred grams | 30g (tenfold)", "differs: a tablespoon | 1 tsp (unit)"}},
 		{"brownies", "it's a twenty three centimetre tin square lined and your oven's at one seventy or one fifty if it blows and they get twenty four to twenty six minutes and no more i beg you",
 			[]string{"Heat the oven", "Bake"}, nil},
-		// "If it blows" is doubted: not told yet that the fan's heat is wrong.
 		{"brownies", "it's a thirty three centimetre tin square lined and your oven's at one seventy or one sixty if it blows and they get thirty four to thirty six minutes and no more i beg you",
-			[]string{"Heat the oven", "Bake"}, []string{"differs: thirty three centimetre | 23cm", "differs: thirty four to thirty six minutes | 24–26 minutes"}},
+			[]string{"Heat the oven", "Bake"}, []string{"differs: thirty three centimetre | 23cm", "differs: one sixty | 170C/150C fan/gas 3", "differs: thirty four to thirty six minutes | 24–26 minutes"}},
 		{"brownies", "Leave them an hour in the tin, then two hours in the fridge. I've a friend who eats them hot with a spoon; she's on her second set of teeth. Sixteen squares, or eight rectangles, or one brownie.",
 			[]string{"Cool"}, nil},
 		{"brownies", "Leave them an hour in the tin, then twelve hours in the fridge. I've a friend who eats them hot with a spoon; she's on her second set of teeth. Cut it into twenty squares.",

@@ -43,7 +43,9 @@ func (j *judge) judgeStray(i int) {
 	before := j.Ties[i]
 	switch s := j.Said[i]; {
 	case s.Each && s.Kind == speech.Measure:
-		j.strayFromPortion(i)
+		if !j.strayFromPortion(i) {
+			j.strayFromWeight(i)
+		}
 	case s.Each:
 		return
 	case j.strayFromItem(i), j.strayFromFact(i):
@@ -159,20 +161,50 @@ var (
 
 // strayFromPortion judges what goes into each of several by what the step at hand states of
 // any food: "a tablespoon of filling in every wrapper".
-func (j *judge) strayFromPortion(i int) {
+func (j *judge) strayFromPortion(i int) bool {
 	var nearest *written.Portion
 	for k := range j.Book.Portions {
 		p := &j.Book.Portions[k]
 		same, ok := j.Scale.Amount(j.Said[i], p.Amount.Amount, recipe.Line{})
 		switch {
 		case same:
-			return
+			return true
 		case ok && (nearest == nil || away(p.Place, j.PlaceOf(i)) < away(nearest.Place, j.PlaceOf(i))):
 			nearest = p
 		}
 	}
-	if nearest != nil {
-		j.Ties[i].Portion = nearest.Food
-		j.found(i, Finding{Kind: Differs, Written: nearest.Text, Line: nearest.Line, Number: nearest.Number})
+	if nearest == nil {
+		return false
 	}
+	j.Ties[i].Portion = nearest.Food
+	j.found(i, Finding{Kind: Differs, Written: nearest.Text, Line: nearest.Line, Number: nearest.Number})
+	return true
+}
+
+// strayFromWeight judges what each of several weighs by the line of the food named nearest
+// that states such a weight: "two and a half pounds each" of two squash of one and a half.
+func (j *judge) strayFromWeight(i int) {
+	s := j.Said[i]
+	best, closest := -1, strayReach
+	for _, m := range j.Mentions {
+		gap := max(s.From-m.To, m.From-s.To, 0)
+		if m.Foreign || gap >= closest {
+			continue
+		}
+		for _, n := range m.Items {
+			if w := j.closest(s, j.Book.Items[n].Line); w.Unit.Kind() == s.Unit.Kind() && j.Book.Items[n].Line.Amount.Unit.Kind() == measure.Count {
+				best, closest = n, gap
+			}
+		}
+	}
+	if best < 0 {
+		return
+	}
+	line := j.Book.Items[best].Line
+	if same, _ := j.Scale.Amount(s, j.closest(s, line), line); same {
+		j.agreed[i] = true
+		return
+	}
+	j.Ties[i].Item = best
+	j.found(i, Finding{Kind: Differs, Written: measureOf(line), Line: line.Text, Number: line.Number})
 }

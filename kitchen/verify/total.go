@@ -20,7 +20,8 @@ func (j *judge) isTotal(s speech.Said, n int) bool {
 	if !j.saysTotal(s) {
 		return false
 	}
-	if !j.Text.Pronoun(s.To) && j.isTotalOf(s, n, 2) || !j.Text.Pronoun(s.To) && j.isTotalOf(s, n, 3) {
+	ofItself := j.Text.Pronoun(s.To) || j.Text.At(s.To) == "of" && j.namesNear(n, s.To)
+	if !ofItself && j.isTotalOf(s, n, 2) || !ofItself && j.isTotalOf(s, n, 3) {
 		return true
 	}
 	sum := measure.Amount{}

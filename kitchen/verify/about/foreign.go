@@ -1,6 +1,8 @@
 package about
 
 import (
+	"slices"
+
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/speech"
 	"benchproof/kitchen/verify/written"
@@ -34,6 +36,9 @@ func (r *Reading) tieForeign(i int) bool {
 		}
 		head := words[k+n-1].Stem
 		switch {
+		case s.Kind == speech.Measure && r.isStated(head):
+			r.Ties[i].Portion = head // "a cup of stuffing" where a step fills with it
+			return true
 		case n == 1 && r.Book.Names.HasHead(head):
 			continue
 		case len(r.Book.Vocab[head]) > 0 && r.Book.WritesFood(head) && !(n > 1 && !r.Book.Writes(words[k].Stem) && r.Book.Names.IsOther(name)): // the steps speak of it, though no line does
@@ -51,6 +56,11 @@ func (r *Reading) tieForeign(i int) bool {
 		return true
 	}
 	return r.tieUnknown(i, k, of)
+}
+
+// isStated tells whether a step states an amount of a food, by its noun.
+func (r *Reading) isStated(noun string) bool {
+	return slices.ContainsFunc(r.Book.Portions, func(p written.Portion) bool { return p.Food == noun })
 }
 
 // tieUnknown finds a food that neither the recipe nor the larder has, the word k
