@@ -11,8 +11,8 @@
 //
 // Align weighs the words that script and cut share (lexicon.go, wordkey.go),
 // shares the recipe's steps out among segments without narration (shown.go), and
-// tells where something new seems to begin: by silences, by how people begin, by
-// a turn to other words (spot.go, turn.go). It adds up all ways to part the cut
+// tells where something new seems to begin: by silences, by how people begin and
+// by a turn to other words, as was learnt (spot.go, opening.go, turn.go). It adds up all ways to part the cut
 // among all segments at once (parting.go, way.go; weights.go says what weighs
 // what), and puts each segment where most of them have it begin (place.go). What
 // is little more than a guess is to be asked about: see LowConfidence. AlignCut
@@ -21,7 +21,7 @@
 // # What it costs
 //
 // On one core of a shared server, a cut of an hour (9,000 words, 80
-// segments) is read and aligned in 35 ms with 13 MiB at the most, one of four
-// hours (36,000 words, 310 segments) in 240 ms: go test -run XXX -bench
+// segments) is read and aligned in 39 to 51 ms with 13 MiB at the most, one of four
+// hours (36,000 words, 310 segments) in 135 to 222 ms with 28 MiB: go test -run XXX -bench
 // 'ReadAndAlign|Memory'
 package script

@@ -2,7 +2,7 @@ package script
 
 // A cut is parted among its segments by weighing every way to do so: the
 // exponential of the sum of what speaks for it is how likely it is among all
-// others. What a piece of evidence weighs was learned from the cuts in view in
+// others. What a piece of evidence weighs was learned from the first 36 cuts in
 // kitchen/verify/testdata/cuts and from what can be made of them: without
 // narration; without pauses, with short ones, with long ones where nothing
 // begins; without punctuation; with words misheard, talk put in, segments
@@ -11,7 +11,9 @@ package script
 // A. McCallum, F. Pereira, ICML 2001) over segments instead of words (S. Sarawagi,
 // W. Cohen, NIPS 17, 2004). The figures are rounded. Such weights, learned from
 // three quarters of the cuts, put 287 of 292 segments within three seconds in the
-// other quarters; those here, learned from all, as many.
+// other quarters; those here, learned from all, as many. With what was learnt since of
+// how segments begin (opening.go) none of them, made greater or less, finds more than
+// three of 3,309 segments more.
 
 // calm is how much of its weight evidence keeps. Words that are near each other
 // say the same thing twice, so that their sum claims to be surer than it is.

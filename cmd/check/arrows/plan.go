@@ -5,7 +5,7 @@ package arrows
 // episode and what a recipe holds have a floor of their own because the rooms
 // above compute with them.
 var floors = [][]string{
-	{"fault"},
+	{"fault", "logistic"},
 	{"measure"},
 	{"food"},
 	{"recipe"},

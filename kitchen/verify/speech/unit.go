@@ -1,6 +1,8 @@
 package speech
 
 import (
+	"strings"
+
 	"benchproof/kitchen/measure"
 )
 
@@ -12,6 +14,9 @@ const (
 
 	fortnight = measure.Unit("fortnight")
 )
+
+// calendar are those of them that are said of any wait.
+var calendar = map[string]measure.Unit{"week": week, "fortnight": fortnight, "month": month}
 
 // keeps are words before a time for which something keeps, and keepReach how far before it they
 // may stand: other years are somebody's age.
@@ -76,14 +81,10 @@ func (t Text) unit(i int, figures bool) (u measure.Unit, to int, ok bool) {
 		return "", i, false
 	case "spoon", "spoons", "spoonful", "spoonfuls":
 		return t.spoon(i + 1)
-	case "week", "weeks":
-		return week, i + 1, true
+	case "week", "weeks", "fortnight", "fortnights", "month", "months":
+		return calendar[strings.TrimSuffix(w, "s")], i + 1, true
 	case "pounder", "pounders":
 		return measure.Pound, i + 1, true
-	case "fortnight", "fortnights":
-		return fortnight, i + 1, true
-	case "month", "months":
-		return month, i + 1, true
 	case "year", "years":
 		return year, i + 1, t.near(i, keepReach, keeps)
 	case "mil", "mils", "mill", "mills":
