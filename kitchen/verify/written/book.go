@@ -269,13 +269,19 @@ func (b *Book) Says(phrase []string) bool {
 func (b *Book) Weight(word string) float64 { return min(b.Weights[word], 2.5) / 2 }
 
 // Distance counts the steps between two states; from a list of ingredients every
-// step of its component is near.
+// step of its component is near. What is in none, a state below 0, is far from all.
 func (b *Book) Distance(of, from int) int {
+	if of < 0 || from < 0 {
+		return farAway
+	}
 	if b.States[from].Step < 0 && b.States[of].Component == b.States[from].Component {
 		return 1
 	}
 	return max(of-from, from-of)
 }
+
+// farAway is more steps than matter anywhere.
+const farAway = 9
 
 // FoodOf is the larder's food of a line.
 func (b *Book) FoodOf(l recipe.Line) (*food.Food, bool) {
