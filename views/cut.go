@@ -38,6 +38,17 @@ type FindingRow struct {
 	AtValue string // seconds, sent along
 }
 
+// Named tells the finding to whoever hears only its buttons: "22 minutes, written 12 minutes".
+func (f FindingRow) Named() string {
+	switch {
+	case f.Said == "":
+		return f.Written
+	case f.Written == "":
+		return f.Said
+	}
+	return f.Said + ", written " + f.Written
+}
+
 // CueRow is one caption.
 type CueRow struct {
 	ID    string   // "cue-7"

@@ -1051,9 +1051,9 @@ func finding(f FindingRow) templ.Component {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var45 string
-			templ_7745c5c3_Var45, templ_7745c5c3_Err = templ.JoinStringErrs(": " + f.Said)
+			templ_7745c5c3_Var45, templ_7745c5c3_Err = templ.JoinStringErrs(": " + f.Named())
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `cut.templ`, Line: 216, Col: 95}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `cut.templ`, Line: 216, Col: 98}
 			}
 			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var45))
 			if templ_7745c5c3_Err != nil {
@@ -1096,9 +1096,9 @@ func finding(f FindingRow) templ.Component {
 					return templ_7745c5c3_Err
 				}
 				var templ_7745c5c3_Var48 string
-				templ_7745c5c3_Var48, templ_7745c5c3_Err = templ.JoinStringErrs(": " + f.Said + f.Written)
+				templ_7745c5c3_Var48, templ_7745c5c3_Err = templ.JoinStringErrs(": " + f.Named())
 				if templ_7745c5c3_Err != nil {
-					return templ.Error{Err: templ_7745c5c3_Err, FileName: `cut.templ`, Line: 219, Col: 107}
+					return templ.Error{Err: templ_7745c5c3_Err, FileName: `cut.templ`, Line: 219, Col: 98}
 				}
 				_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var48))
 				if templ_7745c5c3_Err != nil {
