@@ -37,6 +37,15 @@ func (m *Model) Likelihood(traits []string) float64 {
 // Sigmoid turns the sum of weights into a likelihood: 1 / (1 + e^−sum).
 func Sigmoid(sum float64) float64 { return 1 / (1 + math.Exp(-sum)) }
 
+// MustRead is Read for a file that is part of the program: it panics where that cannot be read.
+func MustRead(text string) *Model {
+	m, err := Read(text)
+	if err != nil {
+		panic(err)
+	}
+	return m
+}
+
 // Read reads weights: a line each, the weight, a tab and the trait; a line that
 // begins with # is a remark. Its error names the line.
 func Read(text string) (*Model, error) {

@@ -12,11 +12,11 @@
 // Align weighs the words that script and cut share (lexicon.go, wordkey.go),
 // shares the recipe's steps out among segments without narration (shown.go), and
 // tells where something new seems to begin: by silences, by how people begin and
-// by a turn to other words, as was learnt (spot.go, opening.go, turn.go). It adds up all ways to part the cut
-// among all segments at once (parting.go, way.go; weights.go says what weighs
-// what), and puts each segment where most of them have it begin (place.go). What
-// is little more than a guess is to be asked about: see LowConfidence. AlignCut
-// gives what is worth keeping of it.
+// by a turn to other words, as was learnt (spot.go, opening.go, turn.go). It adds
+// up all ways to part the cut among all segments at once (parting.go, way.go;
+// weights.go says what weighs what), and puts each segment where most of them have
+// it begin (place.go). What is little more than a guess is to be asked about: see
+// LowConfidence. AlignCut gives what is worth keeping of it.
 //
 // # What it costs
 //

@@ -19,13 +19,7 @@ import (
 //go:embed opening.txt
 var openingWeights string
 
-var openingModel = sync.OnceValue(func() *logistic.Model {
-	m, err := logistic.Read(openingWeights)
-	if err != nil {
-		panic(err) // the file is part of the program
-	}
-	return m
-})
+var openingModel = sync.OnceValue(func() *logistic.Model { return logistic.MustRead(openingWeights) })
 
 // openingTraits visits the traits of a spot; the bytes of a trait are only the visitor's until
 // the next. rare and turning are those of rarity and turns.

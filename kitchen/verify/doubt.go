@@ -219,19 +219,19 @@ func (j *judge) countTied(i int, is func(about.Tie) bool) int {
 // there.
 func (j *judge) tellOthers(t *traits, i int) {
 	s, tie := j.Said[i], j.Ties[i]
-	free := false
+	line, step, free := false, false, false
 	for n := range j.Book.Items {
 		if n != tie.Item && j.EqualItem(s, n) {
-			t.addIf(!slices.Contains(*t, "equals a line"), "equals a line")
-			free = free || !j.isSaid(n)
+			line, free = true, free || !j.isSaid(n)
 		}
 	}
 	for n, f := range j.Book.Facts {
 		if n != tie.Fact && about.EqualFact(s, f) {
-			t.addIf(!slices.Contains(*t, "equals a step"), "equals a step")
-			free = free || f.Place >= 0 && !j.isFactSaid(n)
+			step, free = true, free || f.Place >= 0 && !j.isFactSaid(n)
 		}
 	}
+	t.addIf(line, "equals a line")
+	t.addIf(step, "equals a step")
 	t.addIf(free, "equals what nobody says")
 }
 

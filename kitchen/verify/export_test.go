@@ -1,9 +1,9 @@
 package verify
 
 import (
-	"benchproof/kitchen/logistic"
 	"slices"
 
+	"benchproof/kitchen/logistic"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/verify/about"
 	"benchproof/kitchen/verify/learnt"

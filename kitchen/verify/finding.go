@@ -1,11 +1,11 @@
 package verify
 
 import (
-	"benchproof/kitchen/logistic"
 	"fmt"
 	"time"
 
 	"benchproof/kitchen/food"
+	"benchproof/kitchen/logistic"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/recipe"
 	"benchproof/kitchen/verify/about"

@@ -71,8 +71,7 @@ func (j *judge) asides() {
 		}
 		switch {
 		case t.Item >= 0 && j.Book.Items[t.Item].Line.HasAmount && j.Said[i].Kind != speech.Share && !j.EqualItem(j.Said[i], t.Item) && !j.isHarmless(i, t.Item):
-			line := j.Book.Items[t.Item].Line
-			j.found(i, Finding{Kind: Differs, Written: measureOf(line), Line: line.Text, Number: line.Number})
+			j.differsFromLine(i, t.Item)
 		case t.Fact >= 0 && !t.Agrees:
 			j.differsFromStep(i, t.Fact)
 		}
@@ -145,7 +144,7 @@ func (j *judge) judgeItem(n int, said []int) {
 			j.found(i, Finding{Kind: Differs, Written: p.Text, Line: p.Line, Number: p.Number})
 			continue
 		}
-		j.found(i, Finding{Kind: Differs, Written: measureOf(line), Line: line.Text, Number: line.Number})
+		j.differsFromLine(i, n)
 	}
 }
 
@@ -305,6 +304,12 @@ func (j *judge) steps() {
 		}
 		j.differsFromStep(i, t.Fact)
 	}
+}
+
+// differsFromLine finds that number i is not the amount of line n.
+func (j *judge) differsFromLine(i, n int) {
+	line := j.Book.Items[n].Line
+	j.found(i, Finding{Kind: Differs, Written: measureOf(line), Line: line.Text, Number: line.Number})
 }
 
 // differsFromStep finds that number i is not what fact n states.

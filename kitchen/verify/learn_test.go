@@ -1,8 +1,6 @@
 package verify_test
 
 import (
-	"benchproof/kitchen/logistic"
-	"benchproof/kitchen/logistic/fit"
 	"flag"
 	"path/filepath"
 	"slices"
@@ -10,6 +8,8 @@ import (
 	"testing"
 	"time"
 
+	"benchproof/kitchen/logistic"
+	"benchproof/kitchen/logistic/fit"
 	"benchproof/kitchen/verify/about"
 	"benchproof/kitchen/verify/learnt"
 	"benchproof/kitchen/verify/same"

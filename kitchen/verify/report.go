@@ -45,7 +45,7 @@ const besideRight = 12
 func (j *judge) isSaidRight(i int) bool {
 	t := j.Ties[i]
 	for p, u := range j.Ties {
-		if p != i && !u.Aside && !j.isBeside(p, i) && (t.Item >= 0 && u.Item == t.Item && (j.IsFirm(p) || j.Said[p].Kind != speech.Count) && j.EqualItem(j.Said[p], t.Item) || t.Fact >= 0 && u.Fact == t.Fact && u.Agrees) {
+		if p != i && !u.Aside && (t.Item >= 0 && u.Item == t.Item && (j.IsFirm(p) || j.Said[p].Kind != speech.Count) && j.EqualItem(j.Said[p], t.Item) || t.Fact >= 0 && u.Fact == t.Fact && u.Agrees) && !j.isBeside(p, i) {
 			return true
 		}
 	}

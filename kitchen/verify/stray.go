@@ -63,31 +63,28 @@ func (j *judge) strayFromItem(i int) bool {
 	if about.Loose[s.Unit] || s.Kind != speech.Measure && !(s.Kind == speech.Count && (same.Elided(s) || j.Text.Pronoun(s.To))) {
 		return false
 	}
-	n := j.nearestUnsaid(i)
+	n := j.nearestLine(s, func(n int) bool { return j.canBeOf(s, n) })
 	if n < 0 {
 		return false
 	}
 	j.Ties[i].Item = n
-	line := j.Book.Items[n].Line
-	j.found(i, Finding{Kind: Differs, Written: measureOf(line), Line: line.Text, Number: line.Number})
+	j.differsFromLine(i, n)
 	return true
 }
 
 // strayReach is how many words a stray amount may stand from its food.
 const strayReach = 45
 
-// nearestUnsaid gives the line whose amount nobody says and whose food is named nearest to
-// number i, −1 for none.
-func (j *judge) nearestUnsaid(i int) int {
-	s := j.Said[i]
+// nearestLine gives the line whose food is named nearest to a number, of those that can be
+// meant, −1 for none within reach.
+func (j *judge) nearestLine(s speech.Said, can func(n int) bool) int {
 	best, closest := -1, strayReach
 	for _, m := range j.Mentions {
 		gap := max(s.From-m.To, m.From-s.To, 0)
 		if m.Foreign || gap >= closest {
 			continue
 		}
-		k := slices.IndexFunc(m.Items, func(n int) bool { return j.canBeOf(s, n) })
-		if k >= 0 {
+		if k := slices.IndexFunc(m.Items, can); k >= 0 {
 			best, closest = m.Items[k], gap
 		}
 	}
@@ -107,7 +104,7 @@ func (j *judge) strayFromFact(i int) bool {
 	best, closest := -1, mostStrayed
 	for n, f := range j.Book.Facts {
 		kind := f.Kind == s.Kind || f.Kind == speech.Heat && j.isStrayHeat(i) || f.Kind == speech.Count && s.Kind == speech.Measure && s.Unit.Kind() == measure.Count
-		if f.Kind == speech.Count && f.Place >= 0 && !j.Text.Pronoun(s.To) && !share(written.Nouns(j.Text, s), f.Nouns) {
+		if f.Kind == speech.Count && f.Place >= 0 && !j.Text.Pronoun(s.To) && !about.Share(written.Nouns(j.Text, s), f.Nouns) {
 			continue // a count of pieces is said with them, or of them
 		}
 		if !kind || f.Total || f.Part || f.Kind == speech.Time || f.Kind == speech.Piece || j.isFactSaid(n) {
@@ -137,10 +134,6 @@ func (j *judge) strayFromFact(i int) bool {
 		j.Said[i] = s
 	}
 	return true
-}
-
-func share(a, b []string) bool {
-	return slices.ContainsFunc(a, func(w string) bool { return slices.Contains(b, w) })
 }
 
 // mostStrayed is how many steps from its own a number may be said that nothing ties to it.
@@ -185,18 +178,10 @@ func (j *judge) strayFromPortion(i int) bool {
 // that states such a weight: "two and a half pounds each" of two squash of one and a half.
 func (j *judge) strayFromWeight(i int) {
 	s := j.Said[i]
-	best, closest := -1, strayReach
-	for _, m := range j.Mentions {
-		gap := max(s.From-m.To, m.From-s.To, 0)
-		if m.Foreign || gap >= closest {
-			continue
-		}
-		for _, n := range m.Items {
-			if w := j.closest(s, j.Book.Items[n].Line); w.Unit.Kind() == s.Unit.Kind() && j.Book.Items[n].Line.Amount.Unit.Kind() == measure.Count {
-				best, closest = n, gap
-			}
-		}
-	}
+	best := j.nearestLine(s, func(n int) bool {
+		l := j.Book.Items[n].Line
+		return l.Amount.Unit.Kind() == measure.Count && j.closest(s, l).Unit.Kind() == s.Unit.Kind()
+	})
 	if best < 0 {
 		return
 	}
@@ -206,5 +191,5 @@ func (j *judge) strayFromWeight(i int) {
 		return
 	}
 	j.Ties[i].Item = best
-	j.found(i, Finding{Kind: Differs, Written: measureOf(line), Line: line.Text, Number: line.Number})
+	j.differsFromLine(i, best)
 }

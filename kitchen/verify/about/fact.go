@@ -43,7 +43,7 @@ func (r *Reading) tieFact(i int) {
 	around := r.around(i)
 	best, top := -1, 0.0
 	for n, f := range r.Book.Facts {
-		if f.Kind != s.Kind || s.Kind == speech.Count && !share(nouns, f.Nouns) || s.Kind == speech.Room && len(nouns) > 0 && !share(nouns, f.Nouns) || !isPossible(s, f) || !EqualFact(s, f) && !r.contradicts(s, f) {
+		if f.Kind != s.Kind || s.Kind == speech.Count && !Share(nouns, f.Nouns) || s.Kind == speech.Room && len(nouns) > 0 && !Share(nouns, f.Nouns) || !isPossible(s, f) || !EqualFact(s, f) && !r.contradicts(s, f) {
 			continue
 		}
 		if c := r.claimOf(i, s, n, around); c.isEarned() && (best < 0 || c.score() > top) {
@@ -129,7 +129,8 @@ func (r *Reading) isAllOfThem(s speech.Said) bool {
 	return false
 }
 
-func share(a, b []string) bool {
+// Share tells whether two lists have a word in common.
+func Share(a, b []string) bool {
 	return slices.ContainsFunc(a, func(w string) bool { return slices.Contains(b, w) })
 }
 

@@ -1,9 +1,9 @@
 package about
 
 import (
-	"benchproof/kitchen/logistic"
 	"slices"
 
+	"benchproof/kitchen/logistic"
 	"benchproof/kitchen/measure"
 	"benchproof/kitchen/verify/same"
 	"benchproof/kitchen/verify/speech"

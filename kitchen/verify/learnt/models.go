@@ -24,7 +24,7 @@ var doubt string
 var silence string
 
 var own = sync.OnceValue(func() Models {
-	return Models{Topic: mustRead(topic), Doubt: mustRead(doubt), Silence: mustRead(silence)}
+	return Models{Topic: logistic.MustRead(topic), Doubt: logistic.MustRead(doubt), Silence: logistic.MustRead(silence)}
 })
 
 // Own gives the models that come with the program.
@@ -43,12 +43,4 @@ func (m Models) OrOwn() Models {
 		all.Silence = m.Silence
 	}
 	return all
-}
-
-func mustRead(text string) *logistic.Model {
-	m, err := logistic.Read(text)
-	if err != nil {
-		panic(err) // the file is part of the program
-	}
-	return m
 }

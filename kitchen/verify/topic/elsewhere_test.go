@@ -1,11 +1,11 @@
 package topic_test
 
 import (
-	"benchproof/kitchen/logistic"
 	"math"
 	"strings"
 	"testing"
 
+	"benchproof/kitchen/logistic"
 	"benchproof/kitchen/verify/topic"
 )
 
